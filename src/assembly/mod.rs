@@ -1,0 +1,5 @@
+//! Steps as data, and the sentences made from them.
+
+pub mod model;
+pub mod sequence;
+pub mod tell;

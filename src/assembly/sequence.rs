@@ -1,0 +1,1 @@
+//! Design, layout and plan to steps.

@@ -1,0 +1,1 @@
+//! Steps and cut rows to sentences.

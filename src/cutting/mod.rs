@@ -1,0 +1,7 @@
+//! Cutting edge to edge: what is wanted, the search, the order of a hand, the referee.
+
+pub mod demand;
+pub mod order;
+pub mod plan;
+pub mod search;
+pub mod verify;

@@ -1,0 +1,210 @@
+//! The plan: trees of edge-to-edge cuts, one diagram for each sheet that is cut in its own way.
+//!
+//! Sheet coordinates: origin at the lower left of the sheet as it lies with its "up" upward, x to
+//! the right, y upward, nanometres. An edge strip beside the sheet is part of it.
+
+use crate::design::model::{PaperId, PieceId, VersionId};
+use crate::geometry::{Edge, Rect};
+use crate::length::{Length, Units};
+
+/// All cutting of one design in one system of units.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CutPlan {
+    /// The units of every length in it.
+    pub units: Units,
+    /// How many cards the plan gives.
+    pub cards: u32,
+    /// The most cards that the sheets at hand give, where it was asked for or is needed.
+    pub most: Option<u32>,
+    /// What was aimed at, in order.
+    pub aims: Aims,
+    /// The sheets, papers in the order written; equal sheets of one paper cut alike are one entry.
+    pub sheets: Vec<SheetPlan>,
+    /// Pieces that the sheets could not give, with how many are missing; empty in a whole plan.
+    pub missing: Vec<Missing>,
+}
+
+/// Pieces of one paper that found no place.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Missing {
+    /// The paper.
+    pub paper: PaperId,
+    /// The piece.
+    pub piece: PieceId,
+    /// How many found no place in the best plan found.
+    pub count: u32,
+}
+
+/// One aim: what the plan reaches and what is known to be the limit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Aim {
+    /// What the plan reaches.
+    pub found: u64,
+    /// What no plan can do better than, as far as is known.
+    pub bound: u64,
+    /// Whether `found` was proven best, given the aims before it.
+    pub proven: bool,
+}
+
+/// The aims of design.md, in their order.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Aims {
+    /// Cards.
+    pub cards: Aim,
+    /// Sheets used.
+    pub sheets: Aim,
+    /// Different cutting diagrams.
+    pub diagrams: Aim,
+    /// Cuts, counted on every sheet.
+    pub cuts: Aim,
+    /// Changes of measure, once a diagram.
+    pub changes: Aim,
+    /// Area of the largest usable leftover, square micrometres, rounded down.
+    pub leftover: Aim,
+}
+
+/// Index of a part in [`SheetPlan::parts`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct PartId(pub usize);
+
+/// How one or several equal sheets of a paper are cut.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SheetPlan {
+    /// The paper.
+    pub paper: PaperId,
+    /// Which kind of sheet of the paper: an index into its `sheets`.
+    pub kind: usize,
+    /// Numbers of the paper's sheets cut so, 1-based over all kinds of the paper.
+    pub numbers: Vec<u32>,
+    /// The cutting diagram: equal numbers are cut alike, also across papers; 0-based.
+    pub diagram: usize,
+    /// Width, an edge strip included.
+    pub width: Length,
+    /// Height, an edge strip included.
+    pub height: Length,
+    /// The tree of parts; the whole sheet is part 0, parents stand before children.
+    pub parts: Vec<Part>,
+    /// The printed rows, in the order made.
+    pub cuts: Vec<CutRow>,
+}
+
+/// What becomes of a part.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Use {
+    /// Cut further.
+    Divided,
+    /// A wanted piece.
+    Piece {
+        /// Which piece.
+        piece: PieceId,
+        /// The version it was cut for; any of them where a piece is the same in all.
+        version: Option<VersionId>,
+        /// Quarter turns anticlockwise between the unturned piece and how it lies on the sheet.
+        quarter_turns: u8,
+    },
+    /// Left over; numbered over the whole plan, 1-based, parts under the scrap limit included.
+    Leftover,
+    /// The printed edge strip.
+    EdgeStrip,
+}
+
+/// A part of a sheet: the sheet, what a cut gives, a piece.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Part {
+    /// The part it was cut from; none for the sheet.
+    pub parent: Option<PartId>,
+    /// Where it lies on the sheet. Children tile their parent exactly.
+    pub rect: Rect,
+    /// What becomes of it.
+    pub r#use: Use,
+}
+
+/// One printed row: the same measure, from the same edge, once or several times, on one part or on
+/// several parts that are cut alike.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CutRow {
+    /// Number of the first cut of the row; the row holds `n` to `n + cuts - 1`.
+    pub n: u32,
+    /// The parts that it cuts; every one is loose when the row begins.
+    pub parts: Vec<PartId>,
+    /// The edge that is measured from, as the sheet lies.
+    pub from: Edge,
+    /// The measure.
+    pub measure: Length,
+    /// How many cuts, over all its parts.
+    pub cuts: u32,
+    /// What it gives: for each of `parts` in order, its slices in the order cut, then the rest.
+    pub gives: Vec<PartId>,
+}
+
+impl CutPlan {
+    /// Sheets used.
+    #[must_use]
+    pub fn sheets_used(&self) -> usize {
+        self.sheets.iter().map(|s| s.numbers.len()).sum()
+    }
+    /// Cuts, counted on every sheet.
+    #[must_use]
+    pub fn cuts(&self) -> u64 {
+        self.sheets.iter().map(|s| s.numbers.len() as u64 * u64::from(s.cut_count())).sum()
+    }
+    /// Different cutting diagrams.
+    #[must_use]
+    pub fn diagrams(&self) -> usize {
+        self.sheets.iter().map(|s| s.diagram + 1).max().unwrap_or(0)
+    }
+    /// Changes of measure: rows whose measure differs from the row before, once a diagram.
+    #[must_use]
+    pub fn changes(&self) -> u64 {
+        let mut seen = Vec::new();
+        let mut changes = 0;
+        for sheet in &self.sheets {
+            if !seen.contains(&sheet.diagram) {
+                seen.push(sheet.diagram);
+                changes += sheet.changes();
+            }
+        }
+        changes
+    }
+}
+
+impl SheetPlan {
+    /// Cuts on one sheet.
+    #[must_use]
+    pub fn cut_count(&self) -> u32 {
+        self.cuts.iter().map(|row| row.cuts).sum()
+    }
+    /// Rows whose measure differs from the row before, the first row included.
+    #[must_use]
+    pub fn changes(&self) -> u64 {
+        let mut last = None;
+        let mut changes = 0;
+        for row in &self.cuts {
+            if last != Some(row.measure) {
+                changes += 1;
+            }
+            last = Some(row.measure);
+        }
+        changes
+    }
+    /// A part.
+    #[must_use]
+    pub fn part(&self, id: PartId) -> &Part {
+        &self.parts[id.0]
+    }
+    /// Children of a part.
+    pub fn children(&self, id: PartId) -> impl Iterator<Item = PartId> + '_ {
+        self.parts.iter().enumerate().filter(move |(_, p)| p.parent == Some(id)).map(|(n, _)| PartId(n))
+    }
+    /// Pieces on one sheet: `(piece, how many)` in order of the piece.
+    #[must_use]
+    pub fn pieces(&self) -> Vec<(PieceId, u32)> {
+        let mut counts = std::collections::BTreeMap::new();
+        for part in &self.parts {
+            if let Use::Piece { piece, .. } = part.r#use {
+                *counts.entry(piece).or_insert(0) += 1;
+            }
+        }
+        counts.into_iter().collect()
+    }
+}

@@ -1,0 +1,7 @@
+//! Reading a design: text to a spanned node tree, nodes to a settled [`model::Design`].
+
+pub mod model;
+pub mod nodes;
+pub mod restate;
+pub mod settle;
+pub mod sizes;

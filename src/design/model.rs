@@ -1,0 +1,498 @@
+//! The settled design: nothing optional that a later stage would have to guess, nothing relative.
+//!
+//! A design is settled for one system of units; the other edition is settled from the twins that
+//! the designer states. Must never know where a layer lies or how paper is cut.
+
+use crate::geometry::Edge;
+use crate::length::{Length, Size, Units};
+use crate::source::{Span, Spanned};
+
+/// An index into [`Design::papers`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct PaperId(pub usize);
+/// An index into [`Design::pieces`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct PieceId(pub usize);
+/// An index into [`Design::versions`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct VersionId(pub usize);
+/// An index into [`Design::front`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct LayerId(pub usize);
+
+/// One month's design in one system of units.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Design {
+    /// The system that this value is settled in.
+    pub units: Units,
+    /// The systems that the design asks for, the first of them the one it is designed in.
+    pub asked: Vec<Units>,
+    /// Title; the file's stem where a file for `cuts` has none.
+    pub title: Spanned<String>,
+    /// Month of the handout; none only in a file for `cuts`.
+    pub month: Option<Spanned<Month>>,
+    /// Who gives it away.
+    pub designer: Option<Spanned<String>>,
+    /// One or two sentences under the title.
+    pub about: Option<Spanned<String>>,
+    /// How many cards in all.
+    pub cards: Spanned<u32>,
+    /// What the reader's trimmer and hand can do.
+    pub workshop: Workshop,
+    /// The card; none only in a file for `cuts`.
+    pub card: Option<Card>,
+    /// Papers in the order written.
+    pub papers: Vec<Paper>,
+    /// Pieces; the card base, where there is a card, comes first.
+    pub pieces: Vec<Piece>,
+    /// Versions; one unnamed version of all cards where the design states none.
+    pub versions: Vec<Version>,
+    /// Layers in the order they are handled: a layer's `first` list stands before the layer
+    /// that it is put together on is glued down, so it follows that layer here.
+    pub front: Vec<Layer>,
+    /// Notes to the reader.
+    pub notes: Vec<Note>,
+    /// Ideas for leftovers.
+    pub leftovers: Vec<Idea>,
+    /// Extra supplies for the shopping list.
+    pub supplies: Vec<Spanned<String>>,
+    /// Extra tools.
+    pub tools: Vec<Spanned<String>>,
+    /// Whether the design has a `front` (counts come from it) or is a file for `cuts`.
+    pub has_front: bool,
+}
+
+impl Design {
+    /// A paper.
+    #[must_use]
+    pub fn paper(&self, id: PaperId) -> &Paper {
+        &self.papers[id.0]
+    }
+    /// A piece.
+    #[must_use]
+    pub fn piece(&self, id: PieceId) -> &Piece {
+        &self.pieces[id.0]
+    }
+    /// A version.
+    #[must_use]
+    pub fn version(&self, id: VersionId) -> &Version {
+        &self.versions[id.0]
+    }
+    /// A layer.
+    #[must_use]
+    pub fn layer(&self, id: LayerId) -> &Layer {
+        &self.front[id.0]
+    }
+    /// All layer ids, in order.
+    pub fn layer_ids(&self) -> impl Iterator<Item = LayerId> + use<> {
+        (0..self.front.len()).map(LayerId)
+    }
+    /// All piece ids, in order.
+    pub fn piece_ids(&self) -> impl Iterator<Item = PieceId> + use<> {
+        (0..self.pieces.len()).map(PieceId)
+    }
+    /// All paper ids, in order.
+    pub fn paper_ids(&self) -> impl Iterator<Item = PaperId> + use<> {
+        (0..self.papers.len()).map(PaperId)
+    }
+    /// All version ids, in order.
+    pub fn version_ids(&self) -> impl Iterator<Item = VersionId> + use<> {
+        (0..self.versions.len()).map(VersionId)
+    }
+    /// The ring number of a piece: 1 for the first.
+    #[must_use]
+    pub fn ring(&self, piece: PieceId) -> u32 {
+        u32::try_from(piece.0).unwrap_or(u32::MAX - 1) + 1
+    }
+    /// How many of a piece one card needs: counted from `front`, or stated as `per card`.
+    #[must_use]
+    pub fn per_card(&self, piece: PieceId) -> u32 {
+        if self.pieces[piece.0].kind == PieceKind::Base {
+            return 1;
+        }
+        if self.has_front {
+            self.front.iter().filter(|l| l.piece == piece).map(|l| l.arrangement.count()).sum()
+        } else {
+            self.pieces[piece.0].per_card.unwrap_or(0)
+        }
+    }
+    /// The paper of a piece in a version.
+    #[must_use]
+    pub fn paper_of(&self, piece: PieceId, version: VersionId) -> Option<PaperId> {
+        match self.pieces[piece.0].from {
+            From::Paper(paper) => Some(paper),
+            From::Varies => self.versions[version.0].papers.iter().find(|(p, _)| *p == piece).map(|(_, paper)| *paper),
+        }
+    }
+    /// Whether two systems of units are asked for.
+    #[must_use]
+    pub fn asks_both(&self) -> bool {
+        self.asked.len() > 1
+    }
+}
+
+/// A month of a year.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct Month {
+    /// Year, 1900 to 9999.
+    pub year: u16,
+    /// 1 to 12.
+    pub month: u8,
+}
+
+impl std::fmt::Display for Month {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{:04}-{:02}", self.year, self.month)
+    }
+}
+
+/// What the reader's ruler, trimmer and hand can do; every figure has a default that is common
+/// practice of the trade.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Workshop {
+    /// The ruler's step: 1/16 in or 1 mm.
+    pub ruler: Length,
+    /// How far off a cut may be: 1/32 in or 1 mm.
+    pub cutting_error: Length,
+    /// How far off a layer may be laid: 1/16 in or 1.5 mm.
+    pub placing_error: Length,
+}
+
+/// The card.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Card {
+    /// Size of the folded front.
+    pub size: Size,
+    /// Where the size is written.
+    pub span: Span,
+    /// Where it folds.
+    pub fold: Fold,
+    /// The paper of the base.
+    pub from: PaperId,
+    /// How the base is scored, folded or otherwise prepared is told from `fold`.
+    pub base: PieceId,
+}
+
+/// Where the base folds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Fold {
+    /// Along the left edge: the base is twice as wide.
+    Side,
+    /// Along the top edge: the base is twice as high.
+    Top,
+    /// A flat card.
+    None,
+}
+
+/// How a paper's pattern may lie.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Pattern {
+    /// Any way up.
+    Any,
+    /// Upright or turned half round.
+    TwoWay,
+    /// Upright only.
+    OneWay,
+}
+
+/// One kind of sheet of a paper.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Sheets {
+    /// How many.
+    pub count: u32,
+    /// Width and height as the sheet lies with its "up" upward, without an edge strip beside.
+    pub size: Size,
+    /// The trade name used for it, where one was: `letter`, `A4`.
+    pub named: Option<String>,
+    /// Where it is written.
+    pub span: Span,
+}
+
+/// A printed strip along an edge of the sheet, cut off first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct EdgeStrip {
+    /// How wide.
+    pub width: Length,
+    /// Along which edge.
+    pub edge: Edge,
+    /// Beside the stated size (the sheet is larger by it), or within it.
+    pub beside: bool,
+    /// Where it is written.
+    pub span: Span,
+}
+
+/// A paper or cardstock.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Paper {
+    /// Its name, as written.
+    pub name: String,
+    /// Where the name is written.
+    pub span: Span,
+    /// The sheets at hand, at least one kind.
+    pub sheets: Vec<Sheets>,
+    /// How its pattern may lie.
+    pub pattern: Pattern,
+    /// Where the pattern is written, if it is.
+    pub pattern_span: Option<Span>,
+    /// The edge strip, the same on every sheet.
+    pub edge_strip: Option<EdgeStrip>,
+    /// Weight as written, such as `80 lb cover` or `216 gsm`.
+    pub weight: Option<Spanned<String>>,
+}
+
+/// Which piece this is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum PieceKind {
+    /// The card base, from `card:`.
+    Base,
+    /// A piece from `pieces:`.
+    Plain,
+}
+
+/// Where a size comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Stated {
+    /// Written outright, or the base's own.
+    Outright,
+    /// The card front less a border.
+    CardLess(Length),
+    /// Another piece less a border.
+    PieceLess(PieceId, Length),
+}
+
+/// What paper a piece is cut from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum From {
+    /// One paper in every version.
+    Paper(PaperId),
+    /// Each version says which.
+    Varies,
+}
+
+/// A piece to cut.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Piece {
+    /// Its name, as written; `base` for the card base.
+    pub name: String,
+    /// Where the name is written.
+    pub span: Span,
+    /// Base or not.
+    pub kind: PieceKind,
+    /// Width x height, unturned, as cut.
+    pub size: Size,
+    /// Where the size is written.
+    pub size_span: Span,
+    /// Where the size comes from.
+    pub stated: Stated,
+    /// Its paper.
+    pub from: From,
+    /// Where `from` is written.
+    pub from_span: Span,
+    /// `upright` or `any` where the design says so; decides only where the paper does not.
+    pub upright: Option<bool>,
+    /// How many a card needs; only in a file without layers.
+    pub per_card: Option<u32>,
+    /// What is stamped on it before it is glued, in the designer's words.
+    pub stamp: Option<Spanned<String>>,
+}
+
+/// One version of the card.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Version {
+    /// Its name; empty where the design states no versions.
+    pub name: String,
+    /// Where the name is written.
+    pub span: Span,
+    /// How many cards.
+    pub cards: u32,
+    /// The papers of the pieces that vary.
+    pub papers: Vec<(PieceId, PaperId)>,
+}
+
+/// What a layer lies on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Onto {
+    /// The card front.
+    Card,
+    /// Another layer.
+    Layer(LayerId),
+}
+
+/// How one direction of a layer is placed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Along {
+    /// In the middle of what it lies on.
+    Centre,
+    /// So far from the left or bottom edge.
+    FromLow(Length),
+    /// So far from the right or top edge.
+    FromHigh(Length),
+    /// Right of or above another layer, with a gap.
+    After(LayerId, Length),
+    /// Left of or below another layer, with a gap.
+    Before(LayerId, Length),
+}
+
+/// Several copies of a piece laid as one layer.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Arrangement {
+    /// One.
+    Single,
+    /// Side by side.
+    Row {
+        /// How many.
+        count: u32,
+        /// Between neighbours.
+        gap: Length,
+    },
+    /// One above another.
+    Column {
+        /// How many.
+        count: u32,
+        /// Between neighbours.
+        gap: Length,
+    },
+    /// Rows of columns.
+    Grid {
+        /// How many side by side.
+        columns: u32,
+        /// How many one above another.
+        rows: u32,
+        /// Between neighbours side by side.
+        across: Length,
+        /// Between neighbours one above another.
+        down: Length,
+    },
+}
+
+impl Arrangement {
+    /// How many pieces.
+    #[must_use]
+    pub const fn count(self) -> u32 {
+        match self {
+            Self::Single => 1,
+            Self::Row { count, .. } | Self::Column { count, .. } => count,
+            Self::Grid { columns, rows, .. } => columns.saturating_mul(rows),
+        }
+    }
+    /// Columns and rows.
+    #[must_use]
+    pub const fn columns_rows(self) -> (u32, u32) {
+        match self {
+            Self::Single => (1, 1),
+            Self::Row { count, .. } => (count, 1),
+            Self::Column { count, .. } => (1, count),
+            Self::Grid { columns, rows, .. } => (columns, rows),
+        }
+    }
+    /// Gaps across and down (nothing where there is no neighbour).
+    #[must_use]
+    pub fn gaps(self, units: Units) -> (Length, Length) {
+        let none = Length::zero(units);
+        match self {
+            Self::Single => (none, none),
+            Self::Row { gap, .. } => (gap, none),
+            Self::Column { gap, .. } => (none, gap),
+            Self::Grid { across, down, .. } => (across, down),
+        }
+    }
+}
+
+/// A claim about what shows of the layer below, checked and never used to place.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Shows {
+    /// Edge by edge; `all round` names all four.
+    pub edges: Vec<(Edge, Length)>,
+    /// Whether it was written `all round`.
+    pub all_round: bool,
+    /// Where it is written.
+    pub span: Span,
+}
+
+/// How a layer is fixed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Glue {
+    /// Double-sided tape.
+    Tape,
+    /// Liquid glue.
+    Liquid,
+    /// Foam squares or foam tape: the layer stands off.
+    Foam,
+}
+
+/// One layer of the front: one piece, or several copies of it laid together.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Layer {
+    /// Its name: `as:` or the piece's.
+    pub name: String,
+    /// The piece.
+    pub piece: PieceId,
+    /// What it lies on.
+    pub onto: Onto,
+    /// The layer in whose `first` list it stands.
+    pub unit: Option<LayerId>,
+    /// Left to right.
+    pub across: Along,
+    /// Bottom to top.
+    pub up: Along,
+    /// Copies.
+    pub arrangement: Arrangement,
+    /// Quarter turns anticlockwise, 0 to 3; layer and pattern together.
+    pub quarter_turns: u8,
+    /// The claim.
+    pub shows: Option<Shows>,
+    /// Trimmed level with the card or a layer after gluing.
+    pub trim_flush: Option<Spanned<Onto>>,
+    /// How it is fixed.
+    pub glue: Option<Spanned<Glue>>,
+    /// Where `place: piece` is written.
+    pub span: Span,
+}
+
+/// A kind of work, in batch order.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Work {
+    /// Cutting paper.
+    Cutting,
+    /// Stamping.
+    Stamping,
+    /// Scoring and folding the bases.
+    Folding,
+    /// Sorting into a pile for each card.
+    Sorting,
+    /// Putting small units together.
+    Units,
+    /// Layering onto the card.
+    Layering,
+    /// Decorating.
+    Decorating,
+    /// Envelopes and posting.
+    Posting,
+}
+
+/// What a note is tied to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum NoteOn {
+    /// A layer.
+    Layer(LayerId),
+    /// A kind of work.
+    Work(Work),
+}
+
+/// A note that stands before the step it concerns.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Note {
+    /// Its place.
+    pub on: NoteOn,
+    /// The designer's words.
+    pub text: Spanned<String>,
+}
+
+/// An idea for what is left.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Idea {
+    /// The paper it is about, if one.
+    pub paper: Option<PaperId>,
+    /// The designer's words.
+    pub text: Spanned<String>,
+}

@@ -1,0 +1,1 @@
+//! Which of the two stated lengths an edition takes.

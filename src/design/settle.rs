@@ -1,0 +1,1 @@
+//! Nodes to the settled design.

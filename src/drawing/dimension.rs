@@ -1,0 +1,1 @@
+//! Dimension lines after ISO 129-1.

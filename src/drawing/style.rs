@@ -1,0 +1,1 @@
+//! Pens and letters: the only file that knows them.

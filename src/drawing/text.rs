@@ -1,0 +1,1 @@
+//! Widths of texts in the bundled faces.

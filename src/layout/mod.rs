@@ -1,0 +1,4 @@
+//! Where every layer lies on the card.
+
+pub mod model;
+pub mod place;

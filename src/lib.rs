@@ -1,0 +1,30 @@
+//! Trimwright checks, cuts, draws and publishes printable greeting-card sketches.
+//!
+//! One flow, one value between stages:
+//! text, nodes, [`design::model::Design`], [`layout::model::Layout`], [`cutting::plan::CutPlan`],
+//! [`assembly::model::Steps`], scenes, handout. Floors, ground first; a file uses only what stands
+//! above it in this list.
+
+pub mod files;
+pub mod fonts;
+pub mod length;
+pub mod source;
+
+pub mod diagnostic;
+pub mod geometry;
+pub mod words;
+
+pub mod assembly;
+pub mod cutting;
+pub mod design;
+pub mod layout;
+
+pub mod drawing;
+pub mod project;
+pub mod rules;
+
+pub mod cli;
+pub mod edition;
+pub mod handout;
+pub mod pipeline;
+pub mod preview;

@@ -1,0 +1,2 @@
+//! Words in, reports out, exit code.
+fn main() {}

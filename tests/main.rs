@@ -1,0 +1,10 @@
+//! All integration tests in one binary: linking the typesetter once is slow enough.
+
+mod cutting;
+mod drawing;
+mod flow;
+mod handout;
+mod house;
+mod placing;
+mod reading;
+mod reports;
