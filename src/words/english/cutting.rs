@@ -231,3 +231,62 @@ pub fn totals(cuts: u64, sheets: u32, diagrams: u32) -> String {
         counted(diagrams, "cutting diagram")
     )
 }
+
+/// The first line of a plan: "Lantern Row: cutting for 8 cards, all sizes in in".
+#[must_use]
+pub fn plan_title(title: &str, cards: u32, sign: &str) -> String {
+    let units = if sign == "in" { "inches" } else { "millimetres" };
+    format!("{title}: cutting for {}. Sizes are width x height in {units}.", counted(cards, "card"))
+}
+
+/// "Left over: i 12 x 1 1/2, ii 3/4 x 5."
+#[must_use]
+pub fn left_over(parts: Vec<Line>) -> Line {
+    let mut line = Line::plain("Left over: ");
+    for (n, part) in parts.into_iter().enumerate() {
+        if n > 0 {
+            line = line.text(", ");
+        }
+        line = line.then(part);
+    }
+    line.text(".")
+}
+
+/// "No place was found for 3 lanterns from Dusk."
+#[must_use]
+pub fn missing(count: u32, piece: &str, paper: &str) -> String {
+    format!("No place was found for {} from {}.", counted(count, piece), capital(paper))
+}
+
+/// What a plan aims at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Aimed {
+    /// The number of cards.
+    Cards,
+    /// Sheets used.
+    Sheets,
+    /// Different cutting diagrams.
+    Diagrams,
+    /// Cuts on all sheets.
+    Cuts,
+    /// Changes of measure.
+    Changes,
+}
+
+/// "8 sheets: proven fewest." or "62 cuts: the best found; no plan has fewer than 54."
+#[must_use]
+pub fn aim(what: Aimed, found: u64, bound: u64, proven: bool) -> String {
+    let found_count = u32::try_from(found).unwrap_or(u32::MAX);
+    let (name, best, limit) = match what {
+        Aimed::Cards => (counted(found_count, "card"), "most", "more"),
+        Aimed::Sheets => (counted(found_count, "sheet"), "fewest", "fewer"),
+        Aimed::Diagrams => (counted(found_count, "cutting diagram"), "fewest", "fewer"),
+        Aimed::Cuts => (counted(found_count, "cut"), "fewest", "fewer"),
+        Aimed::Changes => (counted(found_count, "change") + " of measure", "fewest", "fewer"),
+    };
+    if proven {
+        format!("{name}: proven {best}.")
+    } else {
+        format!("{name}: the best found; no plan can have {limit} than {bound}.")
+    }
+}
