@@ -94,7 +94,7 @@ fn given(part: &Given) -> Option<Line> {
     }
 }
 
-fn left_over(gives: &[Given]) -> Line {
+fn rest_of(gives: &[Given]) -> Line {
     let mut line = Line::new();
     for part in gives {
         match part {
@@ -122,7 +122,7 @@ pub fn row(from: Edge, what: Taken<'_>, gives: &[Given]) -> Line {
     } else {
         start.then(listed(given))
     };
-    line.text(".").then(left_over(gives))
+    line.text(".").then(rest_of(gives))
 }
 
 /// A row that stands without the picture and without a table:
@@ -153,7 +153,7 @@ pub fn whole_row(from: Edge, what: Taken<'_>, measure: &str, cuts: u32, gives: &
     if !given.is_empty() {
         line = line.text(" You have ").then(listed(given)).text(".");
     }
-    line.then(left_over(gives))
+    line.then(rest_of(gives))
 }
 
 /// What a sheet is, beside its name: "1 sheet, 12 x 12 in, one-way".
