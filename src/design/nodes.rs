@@ -87,6 +87,7 @@ impl Node {
 /// # Errors
 /// One finding where the text is no YAML at all, or holds more than a design can: the rest of the
 /// file cannot be judged then.
+#[expect(clippy::result_large_err, reason = "made once a file, and every caller wants the finding itself")]
 pub fn read(source: &Source) -> Result<Node, Finding> {
     let original = source.text();
     if original.len() > MOST_BYTES {
