@@ -125,7 +125,8 @@ fn a_design_with_errors_is_not_published_but_can_be_drafted() {
     let folder = home.path().join("output/2026-11-lantern-row");
     let before = files_in(&folder);
 
-    std::fs::write(&file, sound.replace("shows: 1/8 in | 3 mm all round", "shows: 1/4 in | 6 mm all round")).expect("written");
+    std::fs::write(&file, sound.replace("shows: 1/8 in | 3 mm all round", "shows: 1/4 in | 6 mm all round"))
+        .expect("written");
     let refused = trimwright(home.path(), &["publish", "lantern-row.yaml"]);
     assert_eq!(refused.status.code(), Some(1));
     assert!(text(&refused.stderr).contains("border-unlike-claim"), "{}", text(&refused.stderr));
@@ -173,7 +174,9 @@ fn bombs_and_bad_bytes_end_soon_with_a_clear_error() {
     let home = tempfile::tempdir().expect("a folder");
     let mut bomb = String::from("a: &a [x, x, x, x, x, x, x, x, x, x]\n");
     for (this, last) in ('b'..='k').zip('a'..='j') {
-        bomb.push_str(&format!("{this}: &{this} [*{last}, *{last}, *{last}, *{last}, *{last}, *{last}, *{last}, *{last}, *{last}]\n"));
+        bomb.push_str(&format!(
+            "{this}: &{this} [*{last}, *{last}, *{last}, *{last}, *{last}, *{last}, *{last}, *{last}, *{last}]\n"
+        ));
     }
     let cases = [
         ("bomb", bomb),
