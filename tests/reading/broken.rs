@@ -51,6 +51,10 @@ pub(crate) const BROKEN: &[Broken] = &[
         &[("  dusk: {sheets", "repeated-key")],
     ),
     lantern(&[("    from: slate\n  panel", "    from:\n  panel")], &[("    from:\n", "missing-key")]),
+    reed(
+        &[("  - place: tile\n", "  - ½lace: tile\n")],
+        &[("½lace: tile", "unknown-key"), ("½lace: tile", "missing-key")],
+    ),
     // Lengths, sizes and their twins.
     lantern(&[("1 x 1 3/4 in | 25 x 44 mm", "1 x 1 3/4 | 25 x 44 mm")], &[("1 x 1 3/4 |", "missing-unit")]),
     lantern(&[("top: 3/4 in | 20 mm", "top: 3/4 in")], &[("top: 3/4 in", "missing-twin")]),

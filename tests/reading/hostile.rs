@@ -56,6 +56,26 @@ fn many_names_and_long_chains_end() {
     assert_eq!(findings.iter().map(|finding| finding.code).collect::<Vec<_>>(), ["circular-size"]);
 }
 
+/// Thousands of misspelt long names: each is a fault, and looking for the nearest stays bounded.
+#[test]
+fn many_near_names_end() {
+    let long = "p".repeat(34);
+    let mut text = String::from("cards: 1\npapers:\n");
+    for paper in 0..1300 {
+        text.push_str(&format!("  {long}{paper:05}: {{sheets: 1 of letter}}\n"));
+    }
+    text.push_str("pieces:\n");
+    for piece in 0..1300 {
+        text.push_str(&format!("  q{piece}: {{size: 1 x 1 in, from: {long}{piece:05}x, per card: 1}}\n"));
+    }
+    let begun = std::time::Instant::now();
+    let (findings, settled) = found(&Source::new("names.yaml", text), Units::Inch);
+    assert!(begun.elapsed().as_secs() < 10, "{:?}", begun.elapsed());
+    assert!(!settled);
+    assert_eq!(findings.len(), 501);
+    assert_eq!((findings[0].code, findings[500].code), ("unknown-paper", "too-much"));
+}
+
 /// One change to a text, as a slip of the hand or a bad copy makes it.
 #[derive(Debug, Clone)]
 enum Slip {
@@ -118,7 +138,7 @@ fn slipped(text: &str, slip: &Slip) -> String {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(400))]
+    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn no_slip_panics_or_loses_its_place(

@@ -196,7 +196,7 @@ impl<'a> Desk<'a> {
                 return Some(
                     list.items
                         .iter()
-                        .map(|node| Field { name: field.name, key: start_of(node.span()), node, item: true })
+                        .map(|node| Field { name: field.name, key: self.first_line(node.span()), node, item: true })
                         .collect(),
                 );
             }
@@ -205,10 +205,16 @@ impl<'a> Desk<'a> {
                 self.wrong_kind(&field.what(), scalar.span, "a text", "a list, each item behind 1 `-`")
             }
             Node::Map(map) => {
-                self.wrong_kind(&field.what(), start_of(map.span), "a map", "a list, each item behind 1 `-`")
+                self.wrong_kind(&field.what(), self.first_line(map.span), "a map", "a list, each item behind 1 `-`")
             }
         }
         None
+    }
+
+    /// The first line of a long value, so that a label does not run over lines.
+    pub(super) fn first_line(&self, span: Span) -> Span {
+        let line = self.source.slice(span).lines().next().unwrap_or("");
+        Span::new(span.start, span.start + line.trim_end().len())
     }
 
     pub(super) fn wrong_kind(&mut self, what: &str, span: Span, found: &str, wanted: &str) {
@@ -218,11 +224,6 @@ impl<'a> Desk<'a> {
                 .plainly(format!("{} is written in the wrong form.", capital(what))),
         );
     }
-}
-
-/// The first byte of a long value, so that a label does not run over lines.
-pub(super) const fn start_of(span: Span) -> Span {
-    Span::new(span.start, if span.end > span.start { span.start + 1 } else { span.start })
 }
 
 /// With a capital letter.

@@ -2,7 +2,7 @@
 //!
 //! Takes a [`Field`], gives a value with its place; a `None` always has its finding.
 
-use super::desk::{Desk, Field, capital, start_of};
+use super::desk::{Desk, Field, capital};
 use super::names::{listed, tidy};
 use crate::design::nodes::{Node, Scalar};
 use crate::diagnostic::Finding;
@@ -114,7 +114,7 @@ impl<'a> Desk<'a> {
                 }
                 return Some(scalar);
             }
-            Node::List(list) => self.wrong_kind(&what, start_of(list.span), "a list", "1 text"),
+            Node::List(list) => self.wrong_kind(&what, self.first_line(list.span), "a list", "1 text"),
             Node::Map(map) => {
                 let line = self.source.slice(map.span);
                 if map.entries.len() == 1 && !line.contains('\n') && !line.starts_with('{') && line.contains(": ") {
@@ -132,7 +132,7 @@ impl<'a> Desk<'a> {
                         ),
                     );
                 } else {
-                    self.wrong_kind(&what, start_of(map.span), "a map", "1 text");
+                    self.wrong_kind(&what, self.first_line(map.span), "a map", "1 text");
                 }
             }
         }
