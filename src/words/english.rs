@@ -1,1 +1,3 @@
 //! The English catalogue.
+
+pub mod figures;
