@@ -5,6 +5,7 @@ mod fixture;
 use fixture::{FIRST, SECOND, lantern_row};
 use trimwright::drawing::figures::Room;
 use trimwright::drawing::figures::front::front;
+use trimwright::drawing::figures::sheet::sheet;
 use trimwright::drawing::scene::Scene;
 use trimwright::preview;
 
@@ -21,5 +22,8 @@ fn look() {
         eprintln!("{} {} x {} {}", scene.name, scene.width, scene.height, scene.alt);
     };
     put(&front(&project, FIRST, Room::tenths_of_mm(1057, 1100)).unwrap());
+    for n in 0..project.plan.sheets.len() {
+        put(&sheet(&project, n).unwrap());
+    }
     put(&front(&project, SECOND, Room::tenths_of_mm(743, 1100)).unwrap());
 }

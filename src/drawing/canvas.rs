@@ -9,6 +9,9 @@ const UM: i64 = 1000;
 /// Radius of a leader's dot.
 const DOT: i64 = 350 * UM;
 
+/// Room for letters that reach past their box.
+const OVERHANG: i64 = 300 * UM;
+
 /// Items put down so far and the areas that no label may enter any more.
 #[derive(Debug, Clone, Default)]
 pub struct Canvas {
@@ -144,7 +147,8 @@ impl Canvas {
     /// that reaches past it.
     #[must_use]
     pub fn finish(self, name: String, scale: Option<u32>, alt: String, frame: Area) -> Scene {
-        let frame = extent(&self.items).map_or(frame, |ink| ink.hull(frame));
+        // Letters reach a little past their advance and their capitals' height.
+        let frame = extent(&self.items).map_or(frame, |ink| ink.grown(OVERHANG).hull(frame));
         let items = moved(self.items, -frame.left, -frame.top);
         Scene { name, width: frame.width(), height: frame.height(), scale, alt, items }
     }

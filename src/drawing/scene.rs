@@ -217,7 +217,9 @@ pub enum Lettering {
     Flag,
     /// Bare piece numbers: 11 pt bold.
     Bare,
-    /// Leftover numerals and sizes: 11 pt, slate.
+    /// Leftover numerals: 11 pt bold, slate.
+    Numeral,
+    /// Leftover sizes: 11 pt, slate.
     Leftover,
     /// Scale and small words: 9.5 pt, slate.
     Small,
@@ -231,11 +233,12 @@ pub enum Lettering {
 
 impl Lettering {
     /// Every lettering, in the order declared.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Figure,
         Self::Ring,
         Self::Flag,
         Self::Bare,
+        Self::Numeral,
         Self::Leftover,
         Self::Small,
         Self::Word,

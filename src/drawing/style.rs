@@ -104,6 +104,7 @@ pub const fn letters(lettering: Lettering) -> Letters {
         Lettering::Ring => (700, 100, INK),
         Lettering::Flag => (700, 95, WHITE),
         Lettering::Bare => (700, 110, INK),
+        Lettering::Numeral => (700, 110, SLATE),
         Lettering::Leftover => (400, 110, SLATE),
         Lettering::Small => (400, 95, SLATE),
         Lettering::Word => (700, 100, TEAL),

@@ -17,9 +17,8 @@ use crate::words::english::figures as words;
 const UM: i64 = 1000;
 /// The fold mark reaches so far past the card.
 const FOLD_MARK: i64 = 8500 * UM;
-/// Room beside the card for its dimensions, its rings, and a lens.
+/// Room beside the card for its dimensions, and for rings and a lens.
 const DIMENSIONS: i64 = 18_500 * UM;
-const RINGS: i64 = 14_500 * UM;
 const LENS: i64 = 31_500 * UM;
 /// A border under this on the page is shown in a lens.
 const UNDER: i64 = 3000 * UM;
@@ -400,19 +399,17 @@ fn put_rings(canvas: &mut Canvas, project: &Project, frame: Frame, face: Rect, c
     let mut named: Vec<Named> = Vec::new();
     if let Some(card) = &project.design.card {
         let above = copies.iter().map(|copy| frame.area(copy.rect)).collect();
-        named.push(Named { ring: project.design.ring(card.base), areas: vec![outline], above });
+        named.push(Named { ring: project.design.ring(card.base), copies: vec![(outline, above)] });
     }
     let pieces: std::collections::BTreeSet<PieceId> =
         copies.iter().map(|copy| project.design.layer(copy.layer).piece).collect();
     for piece in pieces {
-        let own = |copy: &Copy| project.design.layer(copy.layer).piece == piece;
-        let last = copies.iter().rposition(own).unwrap_or(0);
-        named.push(Named {
-            ring: project.design.ring(piece),
-            areas: copies.iter().filter(|copy| own(copy)).map(|copy| frame.area(copy.rect)).collect(),
-            above: copies[last + 1..].iter().map(|copy| frame.area(copy.rect)).collect(),
+        let own = copies.iter().enumerate().filter(|(_, copy)| project.design.layer(copy.layer).piece == piece);
+        let with_above = own.map(|(n, copy)| {
+            let above = copies[n + 1..].iter().map(|upper| frame.area(upper.rect)).collect();
+            (frame.area(copy.rect), above)
         });
+        named.push(Named { ring: project.design.ring(piece), copies: with_above.collect() });
     }
-    let _ = RINGS;
     put_column(canvas, &named, outline.right + 6600 * UM, (outline.top + 1000 * UM, end));
 }

@@ -4,6 +4,7 @@ mod layers;
 mod rings;
 
 pub mod front;
+pub mod sheet;
 
 /// The room that a figure may take on the page, nm.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -16,20 +16,19 @@ const STEP: i64 = 500 * UM;
 pub(super) struct Named {
     /// Its ring number.
     pub(super) ring: u32,
-    /// Where it lies.
-    pub(super) areas: Vec<Area>,
-    /// What covers it.
-    pub(super) above: Vec<Area>,
+    /// Where each copy lies, and what covers it.
+    pub(super) copies: Vec<(Area, Vec<Area>)>,
 }
 
 impl Named {
     /// The rightmost stretch that shows at height `y`, as its two ends.
     fn shows_at(&self, y: i64) -> Option<(i64, i64)> {
-        let inside = |area: &&Area| area.top + 600 * UM < y && y < area.bottom - 600 * UM;
+        let inside = |(area, _): &&(Area, Vec<Area>)| area.top + 600 * UM < y && y < area.bottom - 600 * UM;
         let mut best: Option<(i64, i64)> = None;
-        for area in self.areas.iter().filter(inside) {
+        for (area, above) in self.copies.iter().filter(inside) {
             let mut stretches = vec![(area.left, area.right)];
-            for hole in self.above.iter().filter(|hole| hole.top <= y && y <= hole.bottom) {
+            let near = 600 * UM;
+            for hole in above.iter().filter(|hole| hole.top - near <= y && y <= hole.bottom + near) {
                 stretches = stretches
                     .into_iter()
                     .flat_map(|(low, high)| [(low, high.min(hole.left)), (low.max(hole.right), high)])
@@ -175,10 +174,10 @@ mod tests {
         let panel = mat.grown(-1_600_000);
         let rail = Area::at(1_600_000, 19 * MM, 50_800_000, 3_200_000);
         let named = [
-            Named { ring: 1, areas: vec![card], above: vec![mat] },
-            Named { ring: 2, areas: vec![mat], above: vec![panel, rail] },
-            Named { ring: 3, areas: vec![panel], above: vec![rail] },
-            Named { ring: 4, areas: vec![rail], above: vec![] },
+            Named { ring: 1, copies: vec![(card, vec![mat])] },
+            Named { ring: 2, copies: vec![(mat, vec![panel, rail])] },
+            Named { ring: 3, copies: vec![(panel, vec![rail])] },
+            Named { ring: 4, copies: vec![(rail, vec![])] },
         ];
         let found = assign(&named, (0, 60 * MM));
         assert_eq!(found.len(), 4);
@@ -186,8 +185,8 @@ mod tests {
             assert!(pair[1].0 - pair[0].0 >= PITCH && pair[1].1.y > pair[0].1.y);
         }
         for (_, dot, who) in found {
-            assert!(named[who].areas.iter().any(|area| area.holds(dot)), "ring {}", named[who].ring);
-            assert!(!named[who].above.iter().any(|area| area.holds(dot)), "ring {}", named[who].ring);
+            let is_seen = |(area, above): &(Area, Vec<Area>)| area.holds(dot) && !above.iter().any(|hole| hole.holds(dot));
+            assert!(named[who].copies.iter().any(is_seen), "ring {}", named[who].ring);
         }
     }
 }
