@@ -23,8 +23,8 @@ pub mod drawing;
 pub mod project;
 pub mod rules;
 
-pub mod cli;
-pub mod edition;
+// cli
+// edition
 pub mod handout;
-pub mod pipeline;
+// wired when every stage stands: pipeline
 pub mod preview;
