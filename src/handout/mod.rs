@@ -1,1 +1,3 @@
-//! Handout.
+//! The handout: everything the reader holds, as one tagged PDF.
+
+mod world;
