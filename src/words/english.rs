@@ -5,6 +5,7 @@
 
 pub mod cutting;
 pub mod making;
+pub mod pages;
 
 use super::Line;
 

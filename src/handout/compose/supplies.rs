@@ -1,0 +1,260 @@
+//! Supplies and finishing: totals for the whole set.
+
+use super::front::paper_note;
+use super::{needed, small, with_unit};
+use crate::assembly::tell;
+use crate::cutting::plan::{Left, SheetPlan};
+use crate::design::model::{Design, Fold, Glue, PieceId};
+use crate::handout::data::{
+    Bar, CallOut, LeftoverRow, LeftoverTable, PrintCheck, SupplyPages, TickItem, TickList, Told, all_said, said,
+};
+use crate::handout::pictures;
+use crate::length::{Length, NM_PER_INCH, NM_PER_MM, Size, Units};
+use crate::project::Project;
+use crate::words::english::pages::{self as words, GoodFor};
+use crate::words::{Line, roman};
+
+/// A swatch in a list, nm.
+const SWATCH: (i64, i64) = (8_000_000, 4_000_000);
+
+pub(super) fn pages(project: &Project) -> SupplyPages {
+    let design = &project.design;
+    SupplyPages {
+        title: words::SUPPLIES,
+        lead: said(&words::supplies_lead(design.cards.value)),
+        lists: lists(project),
+        leftovers: leftovers(project),
+        told: told(project),
+        print: PrintCheck {
+            title: words::CHECK_PRINT,
+            line: said(&words::check_print()),
+            cm: Bar { label: words::BAR_CM.0, alt: words::BAR_CM.1 },
+            inch: Bar { label: words::BAR_INCH.0, alt: words::BAR_INCH.1 },
+        },
+        cautions: vec![CallOut {
+            title: words::TAKE_CARE.to_owned(),
+            caution: true,
+            lines: all_said(&words::cautions(glued(design, Glue::Foam).next().is_some())),
+        }],
+    }
+}
+
+fn item(line: &Line) -> TickItem {
+    TickItem { swatch: None, line: said(line) }
+}
+
+fn lists(project: &Project) -> Vec<TickList> {
+    let design = &project.design;
+    let papers = design
+        .paper_ids()
+        .filter(|paper| project.plan.sheets.iter().any(|sheet| sheet.paper == *paper))
+        .map(|paper| TickItem {
+            swatch: Some(pictures::swatch(project, paper, SWATCH.0, SWATCH.1)),
+            line: said(&words::paper_to_buy(&design.paper(paper).name, paper_note(project, paper))),
+        })
+        .collect();
+    let own = |texts: &[crate::source::Spanned<String>]| -> Vec<TickItem> {
+        texts.iter().map(|text| item(&Line::plain(text.value.clone()))).collect()
+    };
+    let mut tools = tools(project);
+    tools.extend(own(&design.tools));
+    [(words::PAPER, papers), (words::GLUE, glue(design)), (words::ALSO, own(&design.supplies)), (words::TOOLS, tools)]
+        .into_iter()
+        .filter(|(_, items)| !items.is_empty())
+        .map(|(title, items)| TickList { title, items })
+        .collect()
+}
+
+/// Pieces fixed in one way: the size of one, how many over all cards.
+fn glued(design: &Design, how: Glue) -> impl Iterator<Item = (Size, u32)> + '_ {
+    design.front.iter().filter(move |layer| layer.glue.is_some_and(|glue| glue.value == how)).map(|layer| {
+        let count = layer.arrangement.count().saturating_mul(design.cards.value);
+        (design.piece(layer.piece).size, count)
+    })
+}
+
+/// Round all edges of all pieces, nm.
+fn outline(pieces: impl Iterator<Item = (Size, u32)>) -> i64 {
+    pieces.map(|(size, count)| (size.width.nm() + size.height.nm()) * 2 * i64::from(count)).sum()
+}
+
+/// Totals: tape along every edge; a foam square about every 1 1/2 in or 40 mm of edge, at least
+/// four a piece (common practice, no source).
+fn glue(design: &Design) -> Vec<TickItem> {
+    let mut items = Vec::new();
+    let tape = outline(glued(design, Glue::Tape));
+    if tape > 0 {
+        let (step, sign) = match design.units {
+            Units::Inch => (12 * NM_PER_INCH, "ft"),
+            Units::Metric => (1000 * NM_PER_MM, "m"),
+        };
+        items.push(item(&words::tape(&format!("{} {sign}", (tape + step - 1) / step))));
+    }
+    let liquid: u32 = glued(design, Glue::Liquid).map(|(_, count)| count).sum();
+    if liquid > 0 {
+        items.push(item(&words::liquid_glue(liquid)));
+    }
+    let every = match design.units {
+        Units::Inch => 3 * NM_PER_INCH / 2,
+        Units::Metric => 40 * NM_PER_MM,
+    };
+    let squares: i64 = glued(design, Glue::Foam)
+        .map(|(size, count)| {
+            let each = (outline(std::iter::once((size, 1))) + every - 1) / every;
+            each.max(4) * i64::from(count)
+        })
+        .sum();
+    if squares > 0 {
+        items.push(item(&words::foam(u32::try_from(squares).unwrap_or(u32::MAX))));
+    }
+    items
+}
+
+fn tools(project: &Project) -> Vec<TickItem> {
+    let design = &project.design;
+    let longest = project.plan.sheets.iter().flat_map(|sheet: &SheetPlan| sheet.cuts.iter().map(|row| row.measure)).max();
+    let mut tools = Vec::new();
+    if let Some(longest) = longest {
+        let step = with_unit(design.workshop.ruler, design.units);
+        tools.push(item(&words::trimmer(&with_unit(longest, design.units), &step)));
+    }
+    if design.card.as_ref().is_some_and(|card| card.fold != Fold::None) {
+        tools.push(item(&words::scoring_tool()));
+    }
+    if design.front.iter().any(|layer| layer.trim_flush.is_some()) {
+        tools.push(item(&words::scissors()));
+    }
+    tools.push(item(&words::pencil()));
+    tools
+}
+
+fn leftovers(project: &Project) -> Option<LeftoverTable> {
+    let (design, plan) = (&project.design, &project.plan);
+    let rows: Vec<LeftoverRow> = plan
+        .leftovers()
+        .iter()
+        .filter(|left| left.number > 0)
+        .map(|left| {
+            let sheet = &plan.sheets[left.sheet];
+            LeftoverRow {
+                number: roman(left.number),
+                from: words::leftover_from(
+                    &design.paper(sheet.paper).name,
+                    small(left.parts.len() * sheet.numbers.len()),
+                ),
+                size: said(&Line::new().measure(left.size.numbers(design.units))),
+                idea: said(&words::good_for(good_for(project, left))),
+            }
+        })
+        .collect();
+    (!rows.is_empty()).then(|| LeftoverTable {
+        title: words::LEFTOVERS,
+        heads: words::leftover_heads(design.units),
+        rows,
+    })
+}
+
+/// Common practice, no source: what is as large as the front makes another front; 2 x 3 in a tag;
+/// 1 1/2 x 6 in a bookmark; 1/2 in over the card's width a strip inside.
+fn good_for(project: &Project, left: &Left) -> GoodFor {
+    let units = project.design.units;
+    let size = left.size;
+    let (short, long) = (size.width.min(size.height), size.width.max(size.height));
+    let at_least = |inch: [(i64, i64); 2], mm: [i64; 2]| {
+        let [a, b] = [0, 1].map(|n| Length::either(units, Length::inch(inch[n].0, inch[n].1), Length::mm(mm[n])));
+        short >= a && long >= b
+    };
+    let card = project.design.card.as_ref().map(|card| card.size);
+    if card.is_some_and(|card| short >= card.width.min(card.height) && long >= card.width.max(card.height)) {
+        GoodFor::Front
+    } else if at_least([(3, 2), (6, 1)], [38, 150]) && short < Length::either(units, Length::inch(5, 2), Length::mm(64)) {
+        GoodFor::Bookmark
+    } else if at_least([(2, 1), (3, 1)], [50, 75]) {
+        GoodFor::Tag
+    } else if card.is_some_and(|card| long >= card.width) {
+        GoodFor::Strip
+    } else {
+        GoodFor::Small
+    }
+}
+
+fn told(project: &Project) -> Vec<Told> {
+    let design = &project.design;
+    let mut told = Vec::new();
+    if let Some(line) = spoiled(project) {
+        told.push(Told { title: words::SPOILED, scene: None, lines: vec![said(&line)] });
+    }
+    let ideas: Vec<_> = design
+        .leftovers
+        .iter()
+        .map(|idea| {
+            let text = Line::plain(idea.text.value.clone());
+            said(&match idea.paper {
+                Some(paper) => words::from_paper(&design.paper(paper).name).then(text),
+                None => text,
+            })
+        })
+        .collect();
+    if !ideas.is_empty() {
+        told.push(Told { title: words::IDEAS, scene: None, lines: ideas });
+    }
+    if let Some(card) = &design.card {
+        let strip = Length::either(design.units, Length::inch(1, 1), Length::mm(25));
+        let thick = glued(design, Glue::Foam).next().is_some();
+        let room = if thick {
+            Length::either(design.units, Length::inch(1, 4), Length::mm(6))
+        } else {
+            Length::either(design.units, Length::inch(1, 8), Length::mm(3))
+        };
+        let size = format!("{} {}", card.size.numbers(design.units), design.units.sign());
+        let mut lines =
+            words::inside(&with_unit(strip, design.units), &size, &with_unit(room, design.units)).to_vec();
+        lines.extend(tell::loose_notes(design, &project.steps));
+        lines.push(words::ask_the_post());
+        told.push(Told { title: words::INSIDE, scene: None, lines: all_said(&lines) });
+    }
+    told
+}
+
+/// Which leftovers give a spoiled piece again, and which pieces no leftover gives.
+fn spoiled(project: &Project) -> Option<Line> {
+    let (design, plan) = (&project.design, &project.plan);
+    let mut line = Line::new();
+    let mut replaced: Vec<PieceId> = Vec::new();
+    for left in plan.leftovers().iter().filter(|left| left.number > 0) {
+        let paper = plan.sheets[left.sheet].paper;
+        let best = design
+            .piece_ids()
+            .filter(|piece| design.version_ids().any(|version| design.paper_of(*piece, version) == Some(paper)))
+            .filter_map(|piece| {
+                let count = fits(design, piece, paper, left.size);
+                (count > 0).then_some((design.piece(piece).size.width.nm() * design.piece(piece).size.height.nm(), piece, count))
+            })
+            .max_by_key(|(area, piece, _)| (*area, std::cmp::Reverse(*piece)));
+        if let Some((_, piece, count)) = best {
+            replaced.push(piece);
+            line = line.then(words::gives_more(left.number, count, &design.piece(piece).name, design.ring(piece)));
+        }
+    }
+    if replaced.is_empty() {
+        return None;
+    }
+    let none: Vec<String> = design
+        .piece_ids()
+        .filter(|piece| needed(design, *piece) > 0 && !replaced.contains(piece))
+        .map(|piece| design.piece(piece).name.clone())
+        .collect();
+    Some(if none.is_empty() { line } else { line.then(words::no_spare(&none)) })
+}
+
+/// How many of a piece a leftover gives by straight rows, the pattern's way kept.
+fn fits(design: &Design, piece: PieceId, paper: crate::design::model::PaperId, left: Size) -> u32 {
+    use crate::design::model::Pattern;
+    let size = design.piece(piece).size;
+    let rows = |size: Size| {
+        let (across, up) = (left.width.nm() / size.width.nm(), left.height.nm() / size.height.nm());
+        u32::try_from(across * up).unwrap_or(u32::MAX)
+    };
+    let upright = design.piece(piece).upright == Some(true);
+    if design.paper(paper).pattern == Pattern::Any && !upright { rows(size).max(rows(size.lying())) } else { rows(size) }
+}
