@@ -62,14 +62,17 @@ fn swatch(project: &Project) -> SwatchPage {
             scene,
         })
     };
-    // One large outline to work on, then one a version.
-    let first = design.version_ids().next().and_then(|version| outline(version, true));
-    let several = design.versions.len() > 1;
-    let rest = design.version_ids().filter_map(|version| if several { outline(version, false) } else { None });
+    // Up to two versions: one large outline to work on, two small ones to try. More: one each.
+    let ids: Vec<_> = design.version_ids().collect();
+    let wanted: Vec<_> = match ids.as_slice() {
+        [only] => vec![(*only, true), (*only, false), (*only, false)],
+        [one, two] => vec![(*one, true), (*one, false), (*two, false)],
+        several => several.iter().map(|id| (*id, false)).collect(),
+    };
     SwatchPage {
         title: words::SWATCH,
         lead: said(&words::swatch_lead()),
-        cards: first.into_iter().chain(rest).collect(),
+        cards: wanted.into_iter().filter_map(|(version, large)| outline(version, large)).collect(),
         papers_title: words::MY_PAPERS,
         papers: design.papers.iter().map(|paper| Scrap { label: said(&words::for_paper(&paper.name)) }).collect(),
     }

@@ -33,7 +33,7 @@ pub fn typeset(project: &Project, draft: Option<&[String]>) -> Result<Vec<u8>, S
 ///
 /// # Errors
 /// As [`typeset`].
-pub fn page_images(project: &Project, ppi: f64) -> Result<Vec<Vec<u8>>, String> {
+pub fn page_images(project: &Project, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
     world::set_images(&world::TEMPLATES, json(project, None)?, ppi)
 }
 

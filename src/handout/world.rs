@@ -171,11 +171,11 @@ pub(super) fn set_pdf(
 ///
 /// # Errors
 /// As [`set_pdf`].
-pub(super) fn set_images(templates: &[(&str, &str)], json: Vec<u8>, ppi: f64) -> Result<Vec<Vec<u8>>, String> {
+pub(super) fn set_images(templates: &[(&str, &str)], json: Vec<u8>, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
     let _forget = Forget;
     let press = Press::new(templates, json)?;
     let document = lay_out(&press)?;
-    let options = typst_render::RenderOptions { pixel_per_pt: (ppi / 72.0).into(), ..Default::default() };
+    let options = typst_render::RenderOptions { pixel_per_pt: (f64::from(ppi) / 72.0).into(), ..Default::default() };
     document
         .pages()
         .iter()
