@@ -4,6 +4,7 @@
 //! no unit (the page states it once) unless a function says otherwise.
 
 pub mod cutting;
+pub mod figures;
 pub mod making;
 pub mod pages;
 
