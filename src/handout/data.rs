@@ -24,20 +24,23 @@ pub type Said = Vec<Run>;
 /// A line of the catalogue as runs.
 #[must_use]
 pub fn said(line: &Line) -> Said {
-    line.0
-        .iter()
-        .map(|part| {
-            let (kind, text) = match part {
-                Inline::Text(text) => ("text", text.clone()),
-                Inline::Strong(text) => ("strong", text.clone()),
-                Inline::Measure(text) => ("measure", text.clone()),
-                Inline::Ring(ring) => ("ring", ring.to_string()),
-                Inline::Leftover(number) => ("leftover", roman(*number)),
-                Inline::Cut(cut) => ("cut", cut.clone()),
-            };
-            Run { kind, text }
-        })
-        .collect()
+    let mut runs: Said = Vec::new();
+    for part in &line.0 {
+        let (kind, text) = match part {
+            Inline::Text(text) => ("text", text.clone()),
+            Inline::Strong(text) => ("strong", text.clone()),
+            Inline::Measure(text) => ("measure", text.clone()),
+            Inline::Ring(ring) => ("ring", ring.to_string()),
+            Inline::Leftover(number) => ("leftover", roman(*number)),
+            Inline::Cut(cut) => ("cut", cut.clone()),
+        };
+        // Plain words that follow each other are one run, so that the page sees whole words.
+        match runs.last_mut() {
+            Some(last) if last.kind == kind && kind == "text" => last.text.push_str(&text),
+            _ => runs.push(Run { kind, text }),
+        }
+    }
+    runs
 }
 
 /// Several lines as runs.
@@ -129,7 +132,7 @@ pub struct Fact {
 pub struct Figure {
     /// Above it.
     pub caption: Said,
-    /// "Scale 1:2", or none where it is not to scale.
+    /// "Scale 1:2", or none where the picture says it itself.
     pub scale: Option<String>,
     /// The picture.
     pub scene: Scene,
@@ -173,8 +176,10 @@ pub struct PaperList {
     pub swatch: Scene,
     /// Its name.
     pub name: String,
-    /// Sheets, pattern, weight.
+    /// Sheets and their size.
     pub note: Said,
+    /// Pattern and weight.
+    pub kind: Said,
     /// Pieces, large to small.
     pub rows: Vec<PieceRow>,
 }
@@ -223,9 +228,7 @@ pub struct CutPanel {
     /// Sheets, size, pattern.
     pub note: Said,
     /// The diagram.
-    pub scene: Scene,
-    /// Its scale.
-    pub scale: Option<String>,
+    pub scene: Option<Scene>,
     /// Small pictures of parts that come loose and are cut further.
     pub loose: Vec<Scene>,
     /// Said before the rows.

@@ -1,6 +1,7 @@
 //! Which figure stands where on the pages, and how much room it has there.
 
 use crate::design::model::{PaperId, VersionId};
+use crate::drawing::figures::{self, Room};
 use crate::drawing::scene::{At, Item, Role, Scene};
 use crate::project::Project;
 
@@ -19,14 +20,20 @@ fn blank(name: String, width: i64, height: i64, scale: Option<u32>) -> Scene {
 
 const MM: i64 = 1_000_000;
 
-/// The finished front of a version.
-pub(super) fn front(_: &Project, version: VersionId) -> Option<Scene> {
-    Some(blank(format!("front-{}", version.0), 90 * MM, 88 * MM, Some(20)))
+/// The finished front of a version: the first one, which carries the dimensions, takes seven
+/// columns, the second one five, each of more a third.
+pub(super) fn front(project: &Project, version: VersionId) -> Option<Scene> {
+    let width = match (version.0, project.design.versions.len()) {
+        (0, _) => 1056,
+        (_, 2) => 743,
+        _ => 586,
+    };
+    figures::front::front(project, version, Room::tenths_of_mm(width, 960))
 }
 
 /// A sheet's cutting diagram: an index into the plan's sheets.
-pub(super) fn cutting(_: &Project, sheet: usize) -> Scene {
-    blank(format!("cutting-{}", sheet + 1), 70 * MM, 68 * MM, Some(50))
+pub(super) fn cutting(project: &Project, sheet: usize) -> Option<Scene> {
+    figures::sheet::sheet(project, sheet)
 }
 
 /// A step's picture: an index into the steps.

@@ -51,15 +51,13 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
     let numbers = (papers.len() == 1 && plan.sheets.iter().any(|s| s.paper == first.paper && s.diagram != first.diagram))
         .then(|| cut_words::sheet_numbers(&first.numbers));
     let name = words::panel_name(&names, numbers.as_deref());
-    let scene = pictures::cutting(project, group[0]);
     let sheets: u32 = group.iter().map(|index| small(plan.sheets[*index].numbers.len())).sum();
     CutPanel {
         swatches: papers.iter().map(|paper| pictures::swatch(project, *paper, SWATCH.0, SWATCH.1)).collect(),
         again: words::continued(&name),
         name,
         note: said(&tell::sheet_note(design, first)),
-        scale: scene.scale.map(words::scale),
-        scene,
+        scene: pictures::cutting(project, group[0]),
         loose: Vec::new(),
         before: all_said(&before(project, group)),
         heads: words::CUT_HEADS,

@@ -64,15 +64,16 @@ fn cut_list(project: &Project) -> CutList {
             .map(|paper| PaperList {
                 swatch: pictures::swatch(project, paper, RIBBON.0, RIBBON.1),
                 name: capital(&design.paper(paper).name),
-                note: said(&paper_note(project, paper)),
+                note: said(&sheets_note(project, paper)),
+                kind: said(&kind_note(project, paper)),
                 rows: piece_rows(project, paper),
             })
             .collect(),
     }
 }
 
-/// "2 sheets, 8 1/2 x 11 in, 80 lb cover": the sheets that the plan uses, kind by kind.
-pub(super) fn paper_note(project: &Project, id: PaperId) -> Line {
+/// "2 sheets, 8 1/2 x 11 in": the sheets that the plan uses, kind by kind.
+pub(super) fn sheets_note(project: &Project, id: PaperId) -> Line {
     let (design, paper) = (&project.design, project.design.paper(id));
     let mut kinds: BTreeMap<usize, u32> = BTreeMap::new();
     for sheet in project.plan.sheets.iter().filter(|sheet| sheet.paper == id) {
@@ -85,8 +86,14 @@ pub(super) fn paper_note(project: &Project, id: PaperId) -> Line {
             (count, format!("{} {}", size.numbers(design.units), design.units.sign()))
         })
         .collect();
+    words::sheets_note(&sheets)
+}
+
+/// Pattern and weight of a paper.
+pub(super) fn kind_note(project: &Project, id: PaperId) -> Line {
+    let paper = project.design.paper(id);
     let weight = paper.weight.as_ref().map(|weight| weight.value.as_str());
-    words::paper_note(&sheets, pattern_words(paper.pattern), weight)
+    words::kind_note(pattern_words(paper.pattern), weight)
 }
 
 /// Pieces that the plan cuts from a paper, all sheets together, large to small.
@@ -152,7 +159,7 @@ fn figures(project: &Project) -> Vec<Figure> {
             let scene = pictures::front(project, id)?;
             Some(Figure {
                 caption: said(&words::version_caption(&version.name, version.cards, &papers)),
-                scale: scene.scale.map(words::scale),
+                scale: None,
                 scene,
             })
         })

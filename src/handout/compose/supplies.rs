@@ -1,6 +1,6 @@
 //! Supplies and finishing: totals for the whole set.
 
-use super::front::paper_note;
+use super::front::{kind_note, sheets_note};
 use super::{needed, small, with_unit};
 use crate::assembly::tell;
 use crate::cutting::plan::{Left, SheetPlan};
@@ -50,7 +50,11 @@ fn lists(project: &Project) -> Vec<TickList> {
         .filter(|paper| project.plan.sheets.iter().any(|sheet| sheet.paper == *paper))
         .map(|paper| TickItem {
             swatch: Some(pictures::swatch(project, paper, SWATCH.0, SWATCH.1)),
-            line: said(&words::paper_to_buy(&design.paper(paper).name, paper_note(project, paper))),
+            line: said(&words::paper_to_buy(
+                &design.paper(paper).name,
+                sheets_note(project, paper),
+                kind_note(project, paper),
+            )),
         })
         .collect();
     let own = |texts: &[crate::source::Spanned<String>]| -> Vec<TickItem> {

@@ -135,10 +135,9 @@ pub fn cut_list_note(cards: u32, units: Units) -> Line {
     Line::plain(format!("{all}, width × height in {}", self::units(units)))
 }
 
-/// "1 sheet, 12 x 12 in, pattern one way" under a paper's name: `(how many, size)` for each kind of
-/// sheet.
+/// "1 sheet, 12 x 12 in" under a paper's name: how many and which size, for each kind of sheet.
 #[must_use]
-pub fn paper_note(sheets: &[(u32, String)], pattern: Option<&str>, weight: Option<&str>) -> Line {
+pub fn sheets_note(sheets: &[(u32, String)]) -> Line {
     let mut line = Line::new();
     for (n, (count, size)) in sheets.iter().enumerate() {
         if n > 0 {
@@ -146,10 +145,13 @@ pub fn paper_note(sheets: &[(u32, String)], pattern: Option<&str>, weight: Optio
         }
         line = line.text(format!("{}, ", counted(*count, "sheet"))).measure(size.clone());
     }
-    for part in [pattern, weight].into_iter().flatten() {
-        line = line.text(format!(", {part}"));
-    }
     line
+}
+
+/// "pattern one way, 120 gsm" under it.
+#[must_use]
+pub fn kind_note(pattern: Option<&str>, weight: Option<&str>) -> Line {
+    Line::plain([pattern, weight].into_iter().flatten().collect::<Vec<_>>().join(", "))
 }
 
 /// The pattern of a paper that has a way up.
@@ -371,10 +373,11 @@ pub const ALSO: &str = "Also";
 /// Heads of the lists to tick.
 pub const TOOLS: &str = "Tools";
 
-/// A paper to buy: its name, then what [`paper_note`] says.
+/// A paper to buy: its name, then what [`sheets_note`] and [`kind_note`] say.
 #[must_use]
-pub fn paper_to_buy(name: &str, note: Line) -> Line {
-    Line::new().strong(capital(name)).text(", ").then(note)
+pub fn paper_to_buy(name: &str, sheets: Line, kind: Line) -> Line {
+    let line = Line::new().strong(capital(name)).text(", ").then(sheets);
+    if kind.to_plain().is_empty() { line } else { line.text(", ").then(kind) }
 }
 
 /// How much tape: about so much.
