@@ -6,6 +6,8 @@ use fixture::{FIRST, SECOND, lantern_row};
 use trimwright::drawing::figures::Room;
 use trimwright::drawing::figures::front::front;
 use trimwright::drawing::figures::sheet::sheet;
+use trimwright::drawing::figures::small;
+use trimwright::drawing::figures::step::step;
 use trimwright::drawing::scene::Scene;
 use trimwright::preview;
 
@@ -25,5 +27,17 @@ fn look() {
     for n in 0..project.plan.sheets.len() {
         put(&sheet(&project, n).unwrap());
     }
+    for n in 0..project.steps.steps.len() {
+        if let Some(scene) = step(&project, n) {
+            put(&scene);
+        }
+    }
+    for paper in project.design.paper_ids() {
+        put(&small::swatch(&project, paper, Room::tenths_of_mm(430, 60)));
+        put(&small::blank_sheet(&project, paper).unwrap());
+    }
+    put(&small::blank_card(&project, 20).unwrap());
+    put(&small::print_bars());
+    put(&small::legend());
     put(&front(&project, SECOND, Room::tenths_of_mm(743, 1100)).unwrap());
 }

@@ -12,6 +12,9 @@ const DOT: i64 = 350 * UM;
 /// Room for letters that reach past their box.
 const OVERHANG: i64 = 300 * UM;
 
+/// Descenders under the baseline, thousandths of an em.
+const DESCENT: i64 = 200;
+
 /// Items put down so far and the areas that no label may enter any more.
 #[derive(Debug, Clone, Default)]
 pub struct Canvas {
@@ -147,8 +150,7 @@ impl Canvas {
     /// that reaches past it.
     #[must_use]
     pub fn finish(self, name: String, scale: Option<u32>, alt: String, frame: Area) -> Scene {
-        // Letters reach a little past their advance and their capitals' height.
-        let frame = extent(&self.items).map_or(frame, |ink| ink.grown(OVERHANG).hull(frame));
+        let frame = self.items.iter().filter_map(ink).fold(frame, Area::hull);
         let items = moved(self.items, -frame.left, -frame.top);
         Scene { name, width: frame.width(), height: frame.height(), scale, alt, items }
     }
@@ -172,6 +174,19 @@ fn points_area(points: &[At], grow: i64) -> Option<Area> {
 #[must_use]
 pub fn extent(items: &[Item]) -> Option<Area> {
     items.iter().filter_map(item_extent).reduce(Area::hull)
+}
+
+/// As [`extent`] for one item, with the descenders and side bearings of letters.
+fn ink(item: &Item) -> Option<Area> {
+    let area = item_extent(item)?;
+    let Item::Text { role, turned, .. } = item else { return Some(area.grown(OVERHANG)) };
+    let descent = text::em(DESCENT, style::letters(*role).tenths_of_point);
+    let area = area.grown(OVERHANG);
+    Some(if *turned {
+        Area { right: area.right + descent, ..area }
+    } else {
+        Area { bottom: area.bottom + descent, ..area }
+    })
 }
 
 fn item_extent(item: &Item) -> Option<Area> {

@@ -115,8 +115,8 @@ impl Dimension {
     }
 
     fn extension(&self, end: i64, outline: i64) -> Option<Item> {
-        let away = if self.line > outline { 1 } else { -1 };
         // A line that ends on the outline itself needs none.
+        let away = if self.line > outline { 1 } else { -1 };
         ((self.line - outline).abs() > OFF).then(|| self.stroke((end, outline + away * OFF), (end, self.line + away * PAST)))
     }
 

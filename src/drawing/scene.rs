@@ -170,11 +170,13 @@ pub enum Role {
     LensRing,
     /// An outline to colour or write in.
     Outline,
+    /// A bar to check a print with.
+    Bar,
 }
 
 impl Role {
     /// Every role, in the order declared.
-    pub const ALL: [Self; 27] = [
+    pub const ALL: [Self; 28] = [
         Self::Cut,
         Self::Piece,
         Self::Sheet,
@@ -202,6 +204,7 @@ impl Role {
         Self::UpHead,
         Self::LensRing,
         Self::Outline,
+        Self::Bar,
     ];
 }
 

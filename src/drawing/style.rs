@@ -68,7 +68,7 @@ const fn filled(colour: &'static str) -> Pen {
 #[must_use]
 pub const fn pen(role: Role) -> Pen {
     match role {
-        Role::Cut => line(INK, 500),
+        Role::Cut | Role::Bar => line(INK, 500),
         Role::Piece => on_white(INK, 500),
         Role::Sheet => on_white(INK, 250),
         Role::Layer => on_white(INK, 400),

@@ -86,12 +86,12 @@ pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene>
     Some(canvas.finish(scene_name, Some(tenths), alt, outline))
 }
 
-fn size_text(project: &Project, size: Size) -> String {
+pub(super) fn size_text(project: &Project, size: Size) -> String {
     let units = project.units();
     words::size(&format!("{} {}", size.numbers(units), units.sign()))
 }
 
-fn number(project: &Project, nm: i64) -> String {
+pub(super) fn number(project: &Project, nm: i64) -> String {
     let units = project.units();
     Length::of(nm, units).number(units)
 }
@@ -100,7 +100,7 @@ fn numbers(project: &Project, nm: &[i64]) -> Vec<String> {
     nm.iter().map(|nm| number(project, *nm)).collect()
 }
 
-fn fold_edge(project: &Project) -> Option<Edge> {
+pub(super) fn fold_edge(project: &Project) -> Option<Edge> {
     match project.design.card.as_ref()?.fold {
         Fold::Side => Some(Edge::Left),
         Fold::Top => Some(Edge::Top),
@@ -357,7 +357,7 @@ fn put_border_lens(
     let spot_radius = (on_page * 7 / 10 + 1000 * UM).clamp(2400 * UM, 3600 * UM);
     let seen_corner = centre.moved((total / 2 + 1000 * UM).min(5500 * UM), down * (total / 2 + 1000 * UM).min(5500 * UM));
     let top = if borders.below { face.bottom } else { face.top };
-    let seen = lens_items(project, Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top }, version, copies, face, Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS));
+    let seen = lens_items(project, Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top }, version, copies, face, Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS), |_| true);
     put_lens(canvas, spot, spot_radius, centre, LENS_RADIUS, seen);
     let text = words::borders(&numbers(project, &borders.widths));
     let figure = canvas.text(Lettering::Figure, centre.moved(0, LENS_RADIUS + 4800 * UM), Anchor::Middle, &text);
@@ -373,16 +373,23 @@ pub(super) fn lens_items(
     copies: &[Copy],
     face: Rect,
     square: Area,
+    is_strong: impl Fn(LayerId) -> bool,
 ) -> Vec<Item> {
     let mut canvas = Canvas::new();
     let square = square.grown(1500 * UM);
     let cut = |rect: Rect| frame.area(rect).common(square.grown(4000 * UM));
     if let Some(area) = cut(face) {
-        canvas.area(Role::Layer, area);
+        // Where everything is strong the ground is the card itself, else it is there already.
+        let all = copies.iter().all(|copy| is_strong(copy.layer));
+        canvas.area(if all { Role::Layer } else { Role::Ghost }, area);
     }
     for (n, copy) in copies.iter().enumerate() {
         let Some(area) = cut(copy.rect) else { continue };
-        canvas.area(Role::Layer, area);
+        let strong = is_strong(copy.layer);
+        canvas.area(if strong { Role::Layer } else { Role::Ghost }, area);
+        if !strong {
+            continue;
+        }
         let Some(paper) = layers::paper_of(project, copy.layer, version) else { continue };
         let holes: Vec<Area> = copies[n + 1..].iter().map(|upper| frame.area(upper.rect)).collect();
         let turns = layers::turns_of(project, paper, project.design.layer(copy.layer).quarter_turns);

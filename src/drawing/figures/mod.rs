@@ -5,6 +5,8 @@ mod rings;
 
 pub mod front;
 pub mod sheet;
+pub mod small;
+pub mod step;
 
 /// The room that a figure may take on the page, nm.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

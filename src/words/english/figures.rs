@@ -74,8 +74,9 @@ pub struct Told {
     pub paper: String,
 }
 
-/// `1 panel (3)`, `3 lantern (4)` told as `3 of lantern (4)`.
-fn counted(count: u32, name: &str, ring: u32) -> String {
+/// `panel (3)`, `3 of lantern (4)`: a piece with how many, and its ring number.
+#[must_use]
+pub fn counted(count: u32, name: &str, ring: u32) -> String {
     if count == 1 { format!("{name} ({ring})") } else { format!("{count} of {name} ({ring})") }
 }
 
@@ -168,6 +169,18 @@ pub fn glue_step(piece: &str, onto: &str, measures: &[String]) -> String {
 #[must_use]
 pub fn trim_step(piece: &str, onto: &str) -> String {
     format!("{piece} trimmed level with {onto}.")
+}
+
+/// The border beside the ends of a row.
+#[must_use]
+pub fn side_border(number: &str) -> String {
+    format!("{number} at each side")
+}
+
+/// The finished front, in outlines.
+#[must_use]
+pub fn blank_front(card: &str) -> String {
+    format!("The finished front, {card}, in outlines.")
 }
 
 /// A piece is stamped.

@@ -43,7 +43,9 @@ pub(super) struct Flagged {
 impl Flagged {
     /// Width of the flag's body.
     pub(super) fn width(&self) -> i64 {
-        (text::width(Lettering::Flag, &self.text) + 850 * UM).max(NARROWEST)
+        // One and two digits share the body that just fits beside a 12 in sheet.
+        let padding = if self.text.len() <= 2 { 850 * UM } else { 1500 * UM };
+        (text::width(Lettering::Flag, &self.text) + padding).max(NARROWEST)
     }
 }
 

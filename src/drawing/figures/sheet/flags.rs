@@ -37,6 +37,8 @@ pub(super) struct Ground<'a> {
     pub(super) sheet: Area,
     /// Parts that are thrown away or left over.
     pub(super) waste: &'a [Area],
+    /// How wide the label of each of them would like to be.
+    pub(super) wishes: &'a [i64],
     /// Pieces.
     pub(super) pieces: &'a [Area],
     /// All cuts.
@@ -267,7 +269,16 @@ fn is_free(candidate: &Candidate, ground: &Ground<'_>, found: &[(usize, Standing
 fn candidates(flag: &Flagged, ground: &Ground<'_>) -> Vec<Candidate> {
     let mut found = Vec::new();
     let mut add = |standing: Standing, bracket: Option<Area>, cost: i64| {
-        let in_waste = ground.waste.iter().any(|waste| waste.contains(standing.area.grown(-50 * UM)));
+        let home = ground.waste.iter().position(|waste| waste.contains(standing.area.grown(-50 * UM)));
+        let in_waste = home.is_some();
+        // Leave room for the leftover's own label where there is a choice.
+        let is_greedy = home.is_some_and(|home| {
+            let (waste, flag) = (ground.waste[home], standing.area);
+            let beside = (flag.left - waste.left).max(waste.right - flag.right);
+            let below = (flag.top - waste.top).max(waste.bottom - flag.bottom);
+            beside < ground.wishes[home] + 2500 * UM && below < 4500 * UM
+        });
+        let cost = cost + if is_greedy { 50 } else { 0 };
         let areas = std::iter::once(standing.area).chain(bracket).collect();
         found.push(Candidate { standing, areas, cost: cost + if in_waste { 0 } else { 1000 } });
     };

@@ -13,6 +13,8 @@ const GAP: i64 = 1700 * UM;
 const SIDE: i64 = 1500 * UM;
 /// A label keeps so far off its part's edges.
 const CLEAR: i64 = 900 * UM;
+/// A leftover's numeral may come this near to its edges.
+const EDGE: i64 = 500 * UM;
 
 /// How a piece says what it is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -87,23 +89,36 @@ fn put_beside(canvas: &mut Canvas, left: At, ring: u32, size: &str) {
     canvas.text(Lettering::Figure, at, Anchor::Start, size);
 }
 
+/// Width of a leftover's numeral and size beside each other.
+pub(super) fn leftover_width(numeral: &str, size: &str) -> i64 {
+    text::width(Lettering::Numeral, numeral) + 2 * SIDE + text::width(Lettering::Leftover, size)
+}
+
 /// What a leftover says in itself, as much as there is room for: numeral and size, the numeral, or
-/// nothing. Keeps clear of flags.
+/// nothing; in a tall narrow one turned to be read from the right. Keeps clear of flags.
 pub(super) fn put_leftover(canvas: &mut Canvas, area: Area, numeral: &str, size: &str) -> bool {
     let cap = text::cap_height(Lettering::Numeral);
     let numeral_width = text::width(Lettering::Numeral, numeral);
-    let both = numeral_width + 2 * SIDE + text::width(Lettering::Leftover, size);
-    for (width, with_size) in [(both, true), (numeral_width, false)] {
-        if let Some(at) = free_spot(canvas, area, width, cap) {
-            let baseline = at.y + cap / 2;
-            let left = at.x - width / 2;
-            canvas.text(Lettering::Numeral, At::new(left, baseline), Anchor::Start, numeral);
-            if with_size {
-                let at = At::new(left + numeral_width + 2 * SIDE, baseline);
-                canvas.text(Lettering::Leftover, at, Anchor::Start, size);
-            }
-            return true;
+    let both = leftover_width(numeral, size);
+    let is_tall = area.height() > area.width() * 3 / 2;
+    let choices = [(both, true, false), (both, true, true), (numeral_width, false, false), (numeral_width, false, true)];
+    for (long, with_size, turned) in choices {
+        if turned && !is_tall {
+            continue;
         }
+        let (width, height) = if turned { (cap, long) } else { (long, cap) };
+        let Some(at) = free_spot(canvas, area, width, height) else { continue };
+        let from = if turned { At::new(at.x + cap / 2, at.y + long / 2) } else { At::new(at.x - long / 2, at.y + cap / 2) };
+        let along = numeral_width + 2 * SIDE;
+        let to = if turned { from.moved(0, -along) } else { from.moved(along, 0) };
+        let mut put = |role, at, words: &str| {
+            if turned { canvas.turned_text(role, at, Anchor::Start, words) } else { canvas.text(role, at, Anchor::Start, words) }
+        };
+        put(Lettering::Numeral, from, numeral);
+        if with_size {
+            put(Lettering::Leftover, to, size);
+        }
+        return true;
     }
     false
 }
@@ -111,10 +126,10 @@ pub(super) fn put_leftover(canvas: &mut Canvas, area: Area, numeral: &str, size:
 /// The free middle nearest to the part's own middle for a text of a width and height.
 fn free_spot(canvas: &Canvas, area: Area, width: i64, height: i64) -> Option<At> {
     let inner = Area {
-        left: area.left + 700 * UM + width / 2,
-        right: area.right - 700 * UM - width / 2,
-        top: area.top + 700 * UM + height / 2,
-        bottom: area.bottom - 700 * UM - height / 2,
+        left: area.left + EDGE + width / 2,
+        right: area.right - EDGE - width / 2,
+        top: area.top + EDGE + height / 2,
+        bottom: area.bottom - EDGE - height / 2,
     };
     if inner.left > inner.right || inner.top > inner.bottom {
         return None;
@@ -122,8 +137,8 @@ fn free_spot(canvas: &Canvas, area: Area, width: i64, height: i64) -> Option<At>
     let middle = area.middle();
     let mut best: Option<(i64, At)> = None;
     for across in 0..=24 {
-        for down in 0..=12 {
-            let at = At::new(inner.left + inner.width() * across / 24, inner.top + inner.height() * down / 12);
+        for down in 0..=24 {
+            let at = At::new(inner.left + inner.width() * across / 24, inner.top + inner.height() * down / 24);
             let off = (at.x - middle.x).abs() + 2 * (at.y - middle.y).abs();
             if best.is_none_or(|(old, _)| off < old) && canvas.is_free(Area::round(at, width, height), 900 * UM) {
                 best = Some((off, at));
@@ -214,7 +229,7 @@ pub(super) fn put_apart(
         let middle = first.middle().y;
         for step in -60..=60_i64 {
             let y = middle + step * 500 * UM;
-            if y > sheet.top - 500 * UM && y < sheet.bottom + 500 * UM {
+            if y > sheet.top - 500 * UM && y < sheet.bottom + 3500 * UM {
                 for out in [4000 * UM, 8500 * UM] {
                     let left = At::new(sheet.right + out, y);
                     if left.x + width <= right {
@@ -249,11 +264,14 @@ fn dots(from: At, targets: &[Area]) -> Option<Vec<At>> {
         let middle = area.middle();
         (middle.x - from.x).abs() + (middle.y - from.y).abs()
     })?;
+    let is_alone = targets.len() == 1;
     let inside = |area: &Area| {
         let middle = area.middle();
-        // Level where the part is high enough for it.
+        // Level where the part is high enough for it; a long part is met near its end.
         let is_level = area.top + 500 * UM <= from.y && from.y <= area.bottom - 500 * UM;
-        At::new(middle.x, if is_level { from.y } else { middle.y })
+        let (left, right) = (area.left + 2000 * UM, area.right - 2000 * UM);
+        let x = if is_alone && left < right { from.x.clamp(left, right) } else { middle.x };
+        At::new(x, if is_level { from.y } else { middle.y })
     };
     let end = inside(last);
     if from.y == end.y {

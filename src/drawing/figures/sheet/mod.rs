@@ -84,6 +84,9 @@ impl<'a> Figure<'a> {
         let leftovers = self.parts(|part| *part == Use::Leftover);
         let strips = self.parts(|part| *part == Use::EdgeStrip);
         let waste: Vec<Area> = leftovers.iter().map(|(_, area)| *area).collect();
+        let numbered = (self.first_leftover..).zip(&leftovers);
+        let wishes: Vec<i64> =
+            numbered.map(|(number, (part, _))| labels::leftover_width(&roman(number), &self.size(part))).collect();
 
         let labelled: Vec<(&Part, Area, Label, u32, String)> = pieces
             .iter()
@@ -96,8 +99,12 @@ impl<'a> Figure<'a> {
                 _ => None,
             })
             .collect();
-        let rooms: Vec<Area> =
-            labelled.iter().flat_map(|(_, area, label, ring, size)| labels::room(*area, *label, *ring, size)).collect();
+        let rooms: Vec<Vec<Area>> =
+            labelled.iter().map(|(_, area, label, ring, size)| labels::room(*area, *label, *ring, size)).collect();
+        // No leader passes between a ring and its size.
+        let whole_labels: Vec<Area> =
+            rooms.iter().filter_map(|rooms| rooms.iter().copied().reduce(Area::hull)).collect();
+        let rooms = rooms.concat();
 
         let (lines, flagged) = cuts::read(self.plan, self.frame);
         let piece_areas: Vec<Area> = pieces.iter().map(|(_, area)| *area).collect();
@@ -106,6 +113,7 @@ impl<'a> Figure<'a> {
             &Ground {
                 sheet: self.area,
                 waste: &waste,
+                wishes: &wishes,
                 pieces: &piece_areas,
                 lines: &lines,
                 labels: &rooms,
@@ -128,6 +136,7 @@ impl<'a> Figure<'a> {
         for (_, area, label, ring, size) in &labelled {
             labels::put(&mut self.canvas, *area, *label, *ring, size);
         }
+        self.canvas.taken.extend(whole_labels);
         flags::draw(&mut self.canvas, &standing);
         self.put_up();
         self.label_leftovers(&leftovers, &waste);
@@ -141,11 +150,8 @@ impl<'a> Figure<'a> {
     }
 
     fn hatch(&mut self, part: &Part, area: Area, holes: &[Area]) {
-        if let Use::Piece { quarter_turns, .. } = part.r#use {
-            let paper = self.project.design.paper(self.plan.paper);
-            // Where the paper may lie anyhow its sign stays as it is; else the sheet lies "up" and the
-            // sign with it, however the piece is turned on it.
-            let _ = (paper, quarter_turns);
+        if let Use::Piece { .. } = part.r#use {
+            // The sheet lies "up", and its sign with it, however a piece is turned on it.
             let items = hatch_of(&self.project.design, self.plan.paper).fill(area, 0, holes);
             self.canvas.items.extend(items);
         }
@@ -170,21 +176,27 @@ impl<'a> Figure<'a> {
     }
 
     fn label_leftovers(&mut self, leftovers: &[(&Part, Area)], waste: &[Area]) {
-        let mut number = self.first_leftover;
-        let mut apart = Vec::new();
-        for (part, area) in leftovers {
+        let mut apart: Vec<(Vec<String>, String, Vec<Area>)> = Vec::new();
+        for (number, (part, area)) in (self.first_leftover..).zip(leftovers) {
             let (numeral, size) = (roman(number), self.size(part));
-            number += 1;
-            if !labels::put_leftover(&mut self.canvas, *area, &numeral, &size) {
-                apart.push((*area, numeral, size));
+            if labels::put_leftover(&mut self.canvas, *area, &numeral, &size) {
+                continue;
+            }
+            // Neighbours alike share one leader.
+            match apart.iter_mut().find(|(_, other, areas)| *other == size && are_neighbours(areas, *area)) {
+                Some((numerals, _, areas)) => {
+                    numerals.push(numeral);
+                    areas.push(*area);
+                }
+                None => apart.push((vec![numeral], size, vec![*area])),
             }
         }
-        for (area, numeral, size) in apart {
-            let with_size = Apart::Leftover(numeral.clone(), Some(size));
-            let room = COLUMN;
-            if !labels::put_apart(&mut self.canvas, &with_size, &[area], self.area, &[], room) {
-                let alone = Apart::Leftover(numeral, None);
-                let _ = labels::put_apart(&mut self.canvas, &alone, &[area], self.area, waste, room);
+        for (numerals, size, areas) in apart {
+            let numerals = numerals.join(", ");
+            let with_size = Apart::Leftover(numerals.clone(), Some(size));
+            if !labels::put_apart(&mut self.canvas, &with_size, &areas, self.area, &[], COLUMN) {
+                let alone = Apart::Leftover(numerals, None);
+                let _ = labels::put_apart(&mut self.canvas, &alone, &areas, self.area, waste, COLUMN);
             }
         }
     }
@@ -196,15 +208,7 @@ impl<'a> Figure<'a> {
                 continue;
             }
             let alike = groups.iter_mut().find(|(other, other_size, areas)| {
-                other == ring
-                    && other_size == size
-                    && areas.iter().any(|near| {
-                        (near.top == area.top && near.bottom == area.bottom && (near.right == area.left || area.right == near.left))
-                            || (near.left == area.left
-                                && near.right == area.right
-                                && area.height() < 4000 * UM
-                                && (near.bottom == area.top || area.bottom == near.top))
-                    })
+                other == ring && other_size == size && are_neighbours(areas, *area)
             });
             match alike {
                 Some((.., areas)) => areas.push(*area),
@@ -235,7 +239,7 @@ impl<'a> Figure<'a> {
         while rooms(baseline).iter().any(|room| !self.canvas.is_free(*room, 800 * UM)) {
             baseline += 500 * UM;
         }
-        let fits_beside = rooms(baseline).iter().map(|room| room.width()).sum::<i64>() + 3000 * UM <= self.area.width();
+        let fits_beside = rooms(baseline).iter().map(|room| room.width()).sum::<i64>() + 1500 * UM <= self.area.width();
         if let Some(words) = &strip {
             self.canvas.text(Lettering::Leftover, At::new(self.area.left, baseline), Anchor::Start, words);
         }
@@ -245,6 +249,16 @@ impl<'a> Figure<'a> {
             self.canvas.text(Lettering::Small, At::new(self.area.left, baseline + 5000 * UM), Anchor::Start, &scale);
         }
     }
+}
+
+/// Whether a part lies side by side with one of `areas`, so that one leader can meet both.
+fn are_neighbours(areas: &[Area], area: Area) -> bool {
+    areas.iter().any(|near| {
+        let beside = near.top == area.top && near.bottom == area.bottom;
+        let over = near.left == area.left && near.right == area.right && area.height() < 4000 * UM;
+        (beside && (near.right == area.left || area.right == near.left))
+            || (over && (near.bottom == area.top || area.bottom == near.top))
+    })
 }
 
 /// The number of a sheet's first leftover: one series for the whole plan.
