@@ -55,12 +55,8 @@ pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutDat
 fn swatch(project: &Project) -> SwatchPage {
     let design = &project.design;
     let outline = |version, large| {
-        let scene = pictures::outline(project, version, large)?;
-        Some(Figure {
-            caption: said(&words::outline_caption(&design.version(version).name)),
-            scale: scene.scale.map(words::scale),
-            scene,
-        })
+        let scene = pictures::outline(project, large)?;
+        Some(Figure { caption: said(&words::outline_caption(&design.version(version).name)), scene })
     };
     // Up to two versions: one large outline to work on, two small ones to try. More: one each.
     let ids: Vec<_> = design.version_ids().collect();

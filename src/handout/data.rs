@@ -127,13 +127,11 @@ pub struct Fact {
     pub note: Said,
 }
 
-/// A picture with its caption and scale.
+/// A picture with its caption; its scale stands in the picture.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Figure {
     /// Above it.
     pub caption: Said,
-    /// "Scale 1:2", or none where the picture says it itself.
-    pub scale: Option<String>,
     /// The picture.
     pub scene: Scene,
 }
@@ -263,6 +261,8 @@ pub struct MakingPages {
     pub title: &'static str,
     /// How pictures are drawn, how to work in batches.
     pub lead: Said,
+    /// What a cut and a fold look like, where something is folded.
+    pub legend: Option<Scene>,
     /// Stamping, folding, sorting.
     pub preparing: Vec<StepCell>,
     /// Gluing, trimming, decorating.
@@ -393,19 +393,8 @@ pub struct PrintCheck {
     pub title: &'static str,
     /// What to do.
     pub line: Said,
-    /// The 5 cm bar.
-    pub cm: Bar,
-    /// The 2 in bar.
-    pub inch: Bar,
-}
-
-/// One bar.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Bar {
-    /// Beside it.
-    pub label: &'static str,
-    /// For readers who cannot see it.
-    pub alt: &'static str,
+    /// A 5 cm and a 2 in bar.
+    pub bars: Scene,
 }
 
 /// The swatch page.

@@ -2,31 +2,17 @@
 
 use crate::design::model::{PaperId, VersionId};
 use crate::drawing::figures::{self, Room};
-use crate::drawing::scene::{At, Item, Role, Scene};
+use crate::drawing::scene::Scene;
 use crate::project::Project;
 
-fn blank(name: String, width: i64, height: i64, scale: Option<u32>) -> Scene {
-    let (w, h) = (width, height);
-    let at = |x, y| At { x, y };
-    Scene {
-        alt: name.clone(),
-        name,
-        width,
-        height,
-        scale,
-        items: vec![Item::Path { role: Role::Sheet, points: vec![at(0, 0), at(w, 0), at(w, h), at(0, h)], closed: true }],
-    }
-}
-
-const MM: i64 = 1_000_000;
-
 /// The finished front of a version: the first one, which carries the dimensions, takes seven
-/// columns, the second one five, each of more a third.
+/// columns, the second one five, each of more a third, of many more a quarter.
 pub(super) fn front(project: &Project, version: VersionId) -> Option<Scene> {
     let width = match (version.0, project.design.versions.len()) {
         (0, _) => 1056,
-        (_, 2) => 743,
-        _ => 586,
+        (1, _) => 743,
+        (_, ..=5) => 586,
+        _ => 430,
     };
     figures::front::front(project, version, Room::tenths_of_mm(width, 960))
 }
@@ -37,17 +23,30 @@ pub(super) fn cutting(project: &Project, sheet: usize) -> Option<Scene> {
 }
 
 /// A step's picture: an index into the steps.
-pub(super) fn step(_: &Project, step: usize) -> Option<Scene> {
-    Some(blank(format!("step-{step}"), 56 * MM, 56 * MM, None))
+pub(super) fn step(project: &Project, step: usize) -> Option<Scene> {
+    figures::step::step(project, step)
 }
 
-/// A paper's hatch in a frame.
-pub(super) fn swatch(_: &Project, paper: PaperId, width: i64, height: i64) -> Scene {
-    blank(format!("swatch-{}", paper.0), width, height, None)
+/// A paper's hatch in a frame, tenths of a millimetre.
+pub(super) fn swatch(project: &Project, paper: PaperId, (width, height): (i64, i64)) -> Scene {
+    figures::small::swatch(project, paper, Room::tenths_of_mm(width, height))
 }
 
-/// A version's outlines, to colour; the first one large.
-pub(super) fn outline(_: &Project, version: VersionId, large: bool) -> Option<Scene> {
-    let (w, h, s) = if large { (108, 140, 10) } else { (54, 70, 20) };
-    Some(blank(format!("outline-{}", version.0), w * MM, h * MM, Some(s)))
+/// The card's outlines, to colour, at true size or at 1:2; at true size only where two small ones
+/// have room beside it.
+pub(super) fn outline(project: &Project, large: bool) -> Option<Scene> {
+    let card = project.layout.card?;
+    let beside = card.width.nm() + card.width.nm() / 2 <= 170 * crate::length::NM_PER_MM;
+    let low = card.height.nm() <= 160 * crate::length::NM_PER_MM;
+    figures::small::blank_card(project, if large && beside && low { 10 } else { 20 })
+}
+
+/// The bars that show whether the print is true.
+pub(super) fn print_bars() -> Scene {
+    figures::small::print_bars()
+}
+
+/// What a cut and a fold look like.
+pub(super) fn legend() -> Scene {
+    figures::small::legend()
 }

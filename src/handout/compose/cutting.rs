@@ -9,8 +9,8 @@ use crate::handout::pictures;
 use crate::project::Project;
 use crate::words::english::{cutting as cut_words, pages as words};
 
-/// The swatch before a panel's name, nm.
-const SWATCH: (i64, i64) = (11_000_000, 5_600_000);
+/// The swatch before a panel's name, tenths of a millimetre.
+const SWATCH: (i64, i64) = (110, 56);
 
 pub(super) fn pages(project: &Project) -> CuttingPages {
     let design = &project.design;
@@ -53,7 +53,7 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
     let name = words::panel_name(&names, numbers.as_deref());
     let sheets: u32 = group.iter().map(|index| small(plan.sheets[*index].numbers.len())).sum();
     CutPanel {
-        swatches: papers.iter().map(|paper| pictures::swatch(project, *paper, SWATCH.0, SWATCH.1)).collect(),
+        swatches: papers.iter().map(|paper| pictures::swatch(project, *paper, SWATCH)).collect(),
         again: words::continued(&name),
         name,
         note: said(&tell::sheet_note(design, first)),

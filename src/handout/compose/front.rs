@@ -11,8 +11,8 @@ use crate::words::Line;
 use crate::words::english::{capital, cutting as cut_words, pages as words};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// A ribbon's swatch, nm: the width of three columns.
-const RIBBON: (i64, i64) = (43_000_000, 6_000_000);
+/// A ribbon's swatch, tenths of a millimetre: the width of three columns.
+const RIBBON: (i64, i64) = (430, 60);
 
 pub(super) fn page(project: &Project) -> FrontPage {
     let design = &project.design;
@@ -62,7 +62,7 @@ fn cut_list(project: &Project) -> CutList {
         papers: design
             .paper_ids()
             .map(|paper| PaperList {
-                swatch: pictures::swatch(project, paper, RIBBON.0, RIBBON.1),
+                swatch: pictures::swatch(project, paper, RIBBON),
                 name: capital(&design.paper(paper).name),
                 note: said(&sheets_note(project, paper)),
                 kind: said(&kind_note(project, paper)),
@@ -159,7 +159,6 @@ fn figures(project: &Project) -> Vec<Figure> {
             let scene = pictures::front(project, id)?;
             Some(Figure {
                 caption: said(&words::version_caption(&version.name, version.cards, &papers)),
-                scale: None,
                 scene,
             })
         })

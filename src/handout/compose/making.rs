@@ -30,6 +30,7 @@ pub(super) fn pages(project: &Project) -> Option<MakingPages> {
     Some(MakingPages {
         title: words::PUTTING_TOGETHER,
         lead: said(&words::putting_lead(design.cards.value)),
+        legend: preparing.iter().any(|step| step.scene.is_some()).then(pictures::legend),
         preparing,
         steps,
         ticks: (design.cards.value > 1).then(|| Ticks {

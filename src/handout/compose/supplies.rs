@@ -6,7 +6,7 @@ use crate::assembly::tell;
 use crate::cutting::plan::{Left, SheetPlan};
 use crate::design::model::{Design, Fold, Glue, PieceId};
 use crate::handout::data::{
-    Bar, CallOut, LeftoverRow, LeftoverTable, PrintCheck, SupplyPages, TickItem, TickList, Told, all_said, said,
+    CallOut, LeftoverRow, LeftoverTable, PrintCheck, SupplyPages, TickItem, TickList, Told, all_said, said,
 };
 use crate::handout::pictures;
 use crate::length::{Length, NM_PER_INCH, NM_PER_MM, Size, Units};
@@ -14,8 +14,8 @@ use crate::project::Project;
 use crate::words::english::pages::{self as words, GoodFor};
 use crate::words::{Line, roman};
 
-/// A swatch in a list, nm.
-const SWATCH: (i64, i64) = (8_000_000, 4_000_000);
+/// A swatch in a list, tenths of a millimetre.
+const SWATCH: (i64, i64) = (80, 40);
 
 pub(super) fn pages(project: &Project) -> SupplyPages {
     let design = &project.design;
@@ -28,8 +28,7 @@ pub(super) fn pages(project: &Project) -> SupplyPages {
         print: PrintCheck {
             title: words::CHECK_PRINT,
             line: said(&words::check_print()),
-            cm: Bar { label: words::BAR_CM.0, alt: words::BAR_CM.1 },
-            inch: Bar { label: words::BAR_INCH.0, alt: words::BAR_INCH.1 },
+            bars: pictures::print_bars(),
         },
         cautions: vec![CallOut {
             title: words::TAKE_CARE.to_owned(),
@@ -49,7 +48,7 @@ fn lists(project: &Project) -> Vec<TickList> {
         .paper_ids()
         .filter(|paper| project.plan.sheets.iter().any(|sheet| sheet.paper == *paper))
         .map(|paper| TickItem {
-            swatch: Some(pictures::swatch(project, paper, SWATCH.0, SWATCH.1)),
+            swatch: Some(pictures::swatch(project, paper, SWATCH)),
             line: said(&words::paper_to_buy(
                 &design.paper(paper).name,
                 sheets_note(project, paper),

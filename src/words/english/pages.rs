@@ -73,12 +73,6 @@ pub fn footer_rest(month: Option<&str>, units: Units) -> String {
     format!("{month} · {}", self::units(units))
 }
 
-/// "Scale 1:2.5"; `tenths` is the larger number in tenths.
-#[must_use]
-pub fn scale(tenths: u32) -> String {
-    if tenths % 10 == 0 { format!("Scale 1:{}", tenths / 10) } else { format!("Scale 1:{}.{}", tenths / 10, tenths % 10) }
-}
-
 // The front page.
 
 /// Above the title.
@@ -515,11 +509,6 @@ pub const CHECK_PRINT: &str = "Check your print";
 pub fn check_print() -> Line {
     Line::plain("Lay a ruler on the bars. If one is wrong, print again at 100 %, “actual size”.")
 }
-
-/// The 5 cm bar and its description.
-pub const BAR_CM: (&str, &str) = ("5 cm", "A bar that is 5 cm long on a true print, with a mark each centimetre.");
-/// The 2 in bar and its description.
-pub const BAR_INCH: (&str, &str) = ("2 in", "A bar that is 2 in long on a true print, with a mark each quarter of an inch.");
 
 /// Title.
 pub const TAKE_CARE: &str = "Take care";
