@@ -66,6 +66,7 @@ fn swatch(project: &Project) -> SwatchPage {
         several => several.iter().map(|id| (*id, false)).collect(),
     };
     SwatchPage {
+        across: front::across(design),
         title: words::SWATCH,
         lead: said(&words::swatch_lead()),
         cards: wanted.into_iter().filter_map(|(version, large)| outline(version, large)).collect(),

@@ -163,6 +163,8 @@ pub struct CutList {
     pub title: &'static str,
     /// What its numbers are.
     pub note: Said,
+    /// How many papers stand side by side: 3 or 4.
+    pub across: usize,
     /// One entry a paper, in the order written.
     pub papers: Vec<PaperList>,
 }
@@ -409,6 +411,8 @@ pub struct SwatchPage {
     pub cards: Vec<Figure>,
     /// Over the places for scraps.
     pub papers_title: &'static str,
+    /// How many of them stand side by side: 3 or 4.
+    pub across: usize,
     /// One place a paper.
     pub papers: Vec<Scrap>,
 }

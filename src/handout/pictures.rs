@@ -1,18 +1,21 @@
 //! Which figure stands where on the pages, and how much room it has there.
 
 use crate::design::model::{PaperId, VersionId};
+use crate::drawing::canvas::extent;
 use crate::drawing::figures::{self, Room};
 use crate::drawing::scene::Scene;
 use crate::project::Project;
 
+/// Kept under the lowest ink of a step's picture, nm.
+const FOOT: i64 = 1_500_000;
+
 /// The finished front of a version: the first one, which carries the dimensions, takes seven
-/// columns, the second one five, each of more a third, of many more a quarter.
+/// columns, a second one five; of several, the others are small and stand beside the first.
 pub(super) fn front(project: &Project, version: VersionId) -> Option<Scene> {
     let width = match (version.0, project.design.versions.len()) {
         (0, _) => 1056,
-        (1, _) => 743,
-        (_, ..=5) => 586,
-        _ => 430,
+        (_, 2) => 743,
+        _ => 380,
     };
     figures::front::front(project, version, Room::tenths_of_mm(width, 960))
 }
@@ -24,7 +27,12 @@ pub(super) fn cutting(project: &Project, sheet: usize) -> Option<Scene> {
 
 /// A step's picture: an index into the steps.
 pub(super) fn step(project: &Project, step: usize) -> Option<Scene> {
-    figures::step::step(project, step)
+    let mut scene = figures::step::step(project, step)?;
+    // No blank foot: the words stand close under the picture.
+    if let Some(area) = extent(&scene.items) {
+        scene.height = scene.height.min(area.bottom + FOOT);
+    }
+    Some(scene)
 }
 
 /// A paper's hatch in a frame, tenths of a millimetre.

@@ -7,6 +7,7 @@ use crate::cutting::plan::SheetPlan;
 use crate::handout::data::{CutLine, CutPanel, CuttingPages, Said, all_said, said};
 use crate::handout::pictures;
 use crate::project::Project;
+use crate::words::Line;
 use crate::words::english::{cutting as cut_words, pages as words};
 
 /// The swatch before a panel's name, tenths of a millimetre.
@@ -56,7 +57,7 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
         swatches: papers.iter().map(|paper| pictures::swatch(project, *paper, SWATCH)).collect(),
         again: words::continued(&name),
         name,
-        note: said(&tell::sheet_note(design, first)),
+        note: said(&note(project, group, sheets)),
         scene: pictures::cutting(project, group[0]),
         loose: Vec::new(),
         before: all_said(&before(project, group)),
@@ -75,8 +76,22 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
     }
 }
 
+/// How many sheets, which size, which way the pattern runs.
+fn note(project: &Project, group: &[usize], sheets: u32) -> Line {
+    let (design, plan) = (&project.design, &project.plan);
+    let first = &plan.sheets[group[0]];
+    if group.len() == 1 {
+        return tell::sheet_note(design, first);
+    }
+    let each = small(first.numbers.len());
+    let even = group.iter().all(|index| small(plan.sheets[*index].numbers.len()) == each);
+    let size = design.paper(first.paper).sheets[first.kind].size;
+    let size = format!("{} {}", size.numbers(design.units), design.units.sign());
+    words::cut_alike(even.then_some(each), sheets, &size)
+}
+
 /// The designer's notes on cutting these sheets.
-fn before(project: &Project, group: &[usize]) -> Vec<crate::words::Line> {
+fn before(project: &Project, group: &[usize]) -> Vec<Line> {
     project
         .steps
         .steps

@@ -1,7 +1,7 @@
 //! The front page: an experienced maker needs only this one.
 
 use super::{month_of, pattern_words, small};
-use crate::design::model::{Fold, Onto, PaperId, Pattern, PieceId, PieceKind};
+use crate::design::model::{Design, Fold, Onto, PaperId, Pattern, PieceId, PieceKind};
 use crate::geometry::{Edge, Rect};
 use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, all_said, said};
 use crate::handout::pictures;
@@ -11,8 +11,9 @@ use crate::words::Line;
 use crate::words::english::{capital, cutting as cut_words, pages as words};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// A ribbon's swatch, tenths of a millimetre: the width of three columns.
-const RIBBON: (i64, i64) = (430, 60);
+/// A ribbon's swatch, tenths of a millimetre: the width of a quarter and of a third of the page.
+const QUARTER: (i64, i64) = (430, 60);
+const THIRD: (i64, i64) = (586, 60);
 
 pub(super) fn page(project: &Project) -> FrontPage {
     let design = &project.design;
@@ -54,15 +55,23 @@ fn facts(project: &Project) -> Vec<Fact> {
     facts
 }
 
+/// How many papers stand side by side: four, or three where that leaves fewer gaps.
+pub(super) fn across(design: &Design) -> usize {
+    if matches!(design.papers.len(), 4 | 7 | 8) || design.papers.len() > 9 { 4 } else { 3 }
+}
+
 fn cut_list(project: &Project) -> CutList {
     let design = &project.design;
+    let across = across(design);
+    let ribbon = if across == 4 { QUARTER } else { THIRD };
     CutList {
+        across,
         title: words::CUT_LIST,
         note: said(&words::cut_list_note(design.cards.value, design.units)),
         papers: design
             .paper_ids()
             .map(|paper| PaperList {
-                swatch: pictures::swatch(project, paper, RIBBON),
+                swatch: pictures::swatch(project, paper, ribbon),
                 name: capital(&design.paper(paper).name),
                 note: said(&sheets_note(project, paper)),
                 kind: said(&kind_note(project, paper)),

@@ -4,7 +4,7 @@ use super::front::{kind_note, sheets_note};
 use super::{needed, small, with_unit};
 use crate::assembly::tell;
 use crate::cutting::plan::{Left, SheetPlan};
-use crate::design::model::{Design, Fold, Glue, PieceId};
+use crate::design::model::{Design, Fold, Glue, PaperId, Pattern, PieceId};
 use crate::handout::data::{
     CallOut, LeftoverRow, LeftoverTable, PrintCheck, SupplyPages, TickItem, TickList, Told, all_said, said,
 };
@@ -131,22 +131,31 @@ fn tools(project: &Project) -> Vec<TickItem> {
     tools
 }
 
+/// One row a leftover; those of papers cut alike share one.
 fn leftovers(project: &Project) -> Option<LeftoverTable> {
     let (design, plan) = (&project.design, &project.plan);
-    let rows: Vec<LeftoverRow> = plan
-        .leftovers()
+    let all = plan.leftovers();
+    let diagram = |left: &Left| plan.sheets[left.sheet].diagram;
+    let mut groups: Vec<Vec<&Left>> = Vec::new();
+    for left in all.iter().filter(|left| left.number > 0) {
+        match groups.iter_mut().find(|group| diagram(group[0]) == diagram(left) && group[0].size == left.size) {
+            Some(group) => group.push(left),
+            None => groups.push(vec![left]),
+        }
+    }
+    let rows: Vec<LeftoverRow> = groups
         .iter()
-        .filter(|left| left.number > 0)
-        .map(|left| {
-            let sheet = &plan.sheets[left.sheet];
+        .map(|group| {
+            let sheet = &plan.sheets[group[0].sheet];
+            let count = small(group[0].parts.len() * sheet.numbers.len());
             LeftoverRow {
-                number: roman(left.number),
-                from: words::leftover_from(
-                    &design.paper(sheet.paper).name,
-                    small(left.parts.len() * sheet.numbers.len()),
-                ),
-                size: said(&Line::new().measure(left.size.numbers(design.units))),
-                idea: said(&words::good_for(good_for(project, left))),
+                number: group.iter().map(|left| roman(left.number)).collect::<Vec<_>>().join(", "),
+                from: match group.len() {
+                    1 => words::leftover_from(&design.paper(sheet.paper).name, count),
+                    papers => words::leftover_from_alike(small(papers)),
+                },
+                size: said(&Line::new().measure(group[0].size.numbers(design.units))),
+                idea: said(&words::good_for(good_for(project, group[0]))),
             }
         })
         .collect();
@@ -219,40 +228,43 @@ fn told(project: &Project) -> Vec<Told> {
     told
 }
 
-/// Which leftovers give a spoiled piece again, and which pieces no leftover gives.
+/// Which leftover gives most of a piece again, paper by paper, and which pieces no leftover gives.
 fn spoiled(project: &Project) -> Option<Line> {
     let (design, plan) = (&project.design, &project.plan);
+    let all = plan.leftovers();
     let mut line = Line::new();
-    let mut replaced: Vec<PieceId> = Vec::new();
-    for left in plan.leftovers().iter().filter(|left| left.number > 0) {
-        let paper = plan.sheets[left.sheet].paper;
-        let best = design
-            .piece_ids()
-            .filter(|piece| design.version_ids().any(|version| design.paper_of(*piece, version) == Some(paper)))
-            .filter_map(|piece| {
-                let count = fits(design, piece, paper, left.size);
-                (count > 0).then_some((design.piece(piece).size.width.nm() * design.piece(piece).size.height.nm(), piece, count))
-            })
-            .max_by_key(|(area, piece, _)| (*area, std::cmp::Reverse(*piece)));
-        if let Some((_, piece, count)) = best {
-            replaced.push(piece);
-            line = line.then(words::gives_more(left.number, count, &design.piece(piece).name, design.ring(piece)));
+    let mut none = Vec::new();
+    for piece in design.piece_ids().filter(|piece| needed(design, *piece) > 0) {
+        let mut papers: Vec<PaperId> = design.version_ids().filter_map(|id| design.paper_of(piece, id)).collect();
+        papers.sort_unstable();
+        papers.dedup();
+        let mut found = false;
+        for paper in papers {
+            let best = all
+                .iter()
+                .filter(|left| left.number > 0 && plan.sheets[left.sheet].paper == paper)
+                .map(|left| (fits(design, piece, paper, left.size), left))
+                .max_by_key(|(count, left)| (*count, std::cmp::Reverse(left.number)));
+            if let Some((count, left)) = best
+                && count > 0
+            {
+                found = true;
+                let (piece_name, paper_name) = (&design.piece(piece).name, &design.paper(paper).name);
+                line = line.then(words::gives_more(left.number, count, paper_name, piece_name, design.ring(piece)));
+            }
+        }
+        if !found {
+            none.push(design.piece(piece).name.clone());
         }
     }
-    if replaced.is_empty() {
+    if line.is_empty() {
         return None;
     }
-    let none: Vec<String> = design
-        .piece_ids()
-        .filter(|piece| needed(design, *piece) > 0 && !replaced.contains(piece))
-        .map(|piece| design.piece(piece).name.clone())
-        .collect();
     Some(if none.is_empty() { line } else { line.then(words::no_spare(&none)) })
 }
 
 /// How many of a piece a leftover gives by straight rows, the pattern's way kept.
-fn fits(design: &Design, piece: PieceId, paper: crate::design::model::PaperId, left: Size) -> u32 {
-    use crate::design::model::Pattern;
+fn fits(design: &Design, piece: PieceId, paper: PaperId, left: Size) -> u32 {
     let size = design.piece(piece).size;
     let rows = |size: Size| {
         let (across, up) = (left.width.nm() / size.width.nm(), left.height.nm() / size.height.nm());

@@ -142,16 +142,16 @@ pub fn sheets_note(sheets: &[(u32, String)]) -> Line {
     line
 }
 
-/// "pattern one way, 120 gsm" under it.
+/// "one-way, 120 gsm" under it.
 #[must_use]
 pub fn kind_note(pattern: Option<&str>, weight: Option<&str>) -> Line {
     Line::plain([pattern, weight].into_iter().flatten().collect::<Vec<_>>().join(", "))
 }
 
 /// The pattern of a paper that has a way up.
-pub const ONE_WAY: &str = "pattern one way";
+pub const ONE_WAY: &str = "one-way";
 /// The pattern of a paper that may be turned half round.
-pub const TWO_WAY: &str = "pattern two ways";
+pub const TWO_WAY: &str = "two-way";
 
 /// The name of a piece where `count` of it are listed.
 #[must_use]
@@ -257,6 +257,16 @@ pub const CUT_HEADS: [&str; 3] = ["Cuts", "Cut at", "Do this"];
 pub fn panel_name(papers: &[String], sheets: Option<&str>) -> String {
     let names = listed_words(&papers.iter().map(|paper| capital(paper)).collect::<Vec<_>>());
     sheets.map_or_else(|| names.clone(), |sheets| format!("{names}, {sheets}"))
+}
+
+/// Beside the name of several papers that are cut alike: "1 sheet of each, 12 x 12 in".
+#[must_use]
+pub fn cut_alike(each: Option<u32>, all: u32, size: &str) -> Line {
+    let sheets = match each {
+        Some(each) => format!("{} of each, ", counted(each, "sheet")),
+        None => format!("{}, ", counted(all, "sheet")),
+    };
+    Line::plain(sheets).measure(size).text(", cut alike")
 }
 
 /// Title where a panel goes on.
@@ -434,6 +444,12 @@ pub fn leftover_from(paper: &str, count: u32) -> String {
     if count == 1 { capital(paper) } else { format!("{}, {count}", capital(paper)) }
 }
 
+/// Leftovers that several papers cut alike give: "3 papers alike".
+#[must_use]
+pub fn leftover_from_alike(papers: u32) -> String {
+    format!("{papers} papers alike")
+}
+
 /// What a leftover is good for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum GoodFor {
@@ -466,16 +482,17 @@ pub const IDEAS: &str = "Ideas for what is left";
 /// Title.
 pub const SPOILED: &str = "Spoiled a piece?";
 
-/// "iv gives 1 more panel (3)."
+/// "iv gives 1 more Ember panel (3)."
 #[must_use]
-pub fn gives_more(number: u32, count: u32, name: &str, ring: u32) -> Line {
-    Line::new().leftover(number).text(format!(" gives {count} more {} ", piece_name(count, name))).ring(ring).text(". ")
+pub fn gives_more(number: u32, count: u32, paper: &str, name: &str, ring: u32) -> Line {
+    let what = format!("{} {}", capital(paper), piece_name(count, name));
+    Line::new().leftover(number).text(format!(" gives {count} more {what} ")).ring(ring).text(". ")
 }
 
 /// Pieces that no leftover can replace.
 #[must_use]
 pub fn no_spare(names: &[String]) -> Line {
-    Line::plain(format!("There is no spare {}.", names.join(" and no spare ")))
+    Line::plain(format!("There is none to spare of {}.", listed_words(names)))
 }
 
 /// Title.
