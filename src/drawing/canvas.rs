@@ -211,7 +211,9 @@ pub fn moved(items: Vec<Item>, x: i64, y: i64) -> Vec<Item> {
             Item::Path { role, points, closed } => Item::Path { role, points: each(points), closed },
             Item::Strokes { role, runs } => Item::Strokes { role, runs: runs.into_iter().map(each).collect() },
             Item::Circles { role, radius, centres } => Item::Circles { role, radius, centres: each(centres) },
-            Item::Box { role, at, width, height, radius } => Item::Box { role, at: at.moved(x, y), width, height, radius },
+            Item::Box { role, at, width, height, radius } => {
+                Item::Box { role, at: at.moved(x, y), width, height, radius }
+            }
             Item::Text { role, at, anchor, turned, text } => {
                 Item::Text { role, at: at.moved(x, y), anchor, turned, text }
             }
@@ -250,4 +252,3 @@ pub fn put_up(canvas: &mut Canvas, tip: At, word: &str) -> Area {
     canvas.taken.push(arrow);
     arrow.hull(words)
 }
-

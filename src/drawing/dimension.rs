@@ -117,7 +117,8 @@ impl Dimension {
     fn extension(&self, end: i64, outline: i64) -> Option<Item> {
         // A line that ends on the outline itself needs none.
         let away = if self.line > outline { 1 } else { -1 };
-        ((self.line - outline).abs() > OFF).then(|| self.stroke((end, outline + away * OFF), (end, self.line + away * PAST)))
+        ((self.line - outline).abs() > OFF)
+            .then(|| self.stroke((end, outline + away * OFF), (end, self.line + away * PAST)))
     }
 
     /// Where the figure stands.
@@ -140,8 +141,10 @@ impl Dimension {
     #[must_use]
     pub fn draw(&self) -> Drawn {
         let (low, high) = self.ends;
-        let mut items: Vec<Item> =
-            [self.extension(low, self.outlines.0), self.extension(high, self.outlines.1)].into_iter().flatten().collect();
+        let mut items: Vec<Item> = [self.extension(low, self.outlines.0), self.extension(high, self.outlines.1)]
+            .into_iter()
+            .flatten()
+            .collect();
         if self.is_narrow() {
             items.push(self.stroke((low - OUTSIDE, self.line), (high + OUTSIDE, self.line)));
             items.push(self.arrow(low, low - 1));

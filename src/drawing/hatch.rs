@@ -61,7 +61,16 @@ pub fn hatch_of(design: &Design, paper: PaperId) -> Hatch {
         },
         &|_, paper| if is_plain_cardstock(paper) { &[Hatch::Diagonals] } else { &[] },
         &|_, _| {
-            &[Hatch::Dots, Hatch::Grid, Hatch::Rings, Hatch::Broken, Hatch::Diagonals, Hatch::Pins, Hatch::Chevrons, Hatch::None]
+            &[
+                Hatch::Dots,
+                Hatch::Grid,
+                Hatch::Rings,
+                Hatch::Broken,
+                Hatch::Diagonals,
+                Hatch::Pins,
+                Hatch::Chevrons,
+                Hatch::None,
+            ]
         },
     ];
     for wanted in rounds {
@@ -132,8 +141,7 @@ fn is_empty(item: &Item) -> bool {
 /// The middles of signs in a staggered lattice over an unturned piece, turned into `area`, where a
 /// sign of `width` x `height` stands clear of edges and holes.
 fn lattice(area: Area, turns: u8, sign: (i64, i64), pitch: (i64, i64), holes: &[Area]) -> Vec<At> {
-    let (width, height) =
-        if turns % 2 == 1 { (area.height(), area.width()) } else { (area.width(), area.height()) };
+    let (width, height) = if turns % 2 == 1 { (area.height(), area.width()) } else { (area.width(), area.height()) };
     let (sign_width, sign_height) = sign;
     let lying = if turns % 2 == 1 { (sign_height, sign_width) } else { sign };
     // The first sign stands the clear distance off the corner; a narrow piece gets its one column
@@ -186,11 +194,7 @@ fn chevrons(area: Area, turns: u8, holes: &[Area]) -> Vec<Item> {
     let runs = middles
         .into_iter()
         .map(|at| {
-            vec![
-                corner(at, -half_width, half_height),
-                corner(at, 0, -half_height),
-                corner(at, half_width, half_height),
-            ]
+            vec![corner(at, -half_width, half_height), corner(at, 0, -half_height), corner(at, half_width, half_height)]
         })
         .collect();
     vec![Item::Strokes { role: Role::HatchSign, runs }]
@@ -205,10 +209,7 @@ fn pins(area: Area, turns: u8, holes: &[Area]) -> Vec<Item> {
     };
     let runs = middles.iter().map(|at| vec![moved(*at, half), moved(*at, -half + head)]).collect();
     let centres = middles.iter().map(|at| moved(*at, -half + head)).collect();
-    vec![
-        Item::Strokes { role: Role::HatchSign, runs },
-        Item::Circles { role: Role::HatchHead, radius: head, centres },
-    ]
+    vec![Item::Strokes { role: Role::HatchSign, runs }, Item::Circles { role: Role::HatchHead, radius: head, centres }]
 }
 
 fn dots(area: Area, holes: &[Area]) -> Vec<Item> {

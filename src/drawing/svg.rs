@@ -75,13 +75,8 @@ impl Writer {
             Item::Circles { role, radius, centres } => {
                 let _ = writeln!(self.out, "<g{}>", pen(*role, true));
                 for at in centres {
-                    let _ = writeln!(
-                        self.out,
-                        "<circle cx=\"{}\" cy=\"{}\" r=\"{}\"/>",
-                        mm(at.x),
-                        mm(at.y),
-                        mm(*radius)
-                    );
+                    let _ =
+                        writeln!(self.out, "<circle cx=\"{}\" cy=\"{}\" r=\"{}\"/>", mm(at.x), mm(at.y), mm(*radius));
                 }
                 self.out.push_str("</g>\n");
             }

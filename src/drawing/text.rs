@@ -180,9 +180,8 @@ pub fn width(lettering: Lettering, text: &str) -> i64 {
 #[must_use]
 pub fn cap_height(lettering: Lettering) -> i64 {
     let letters = style::letters(lettering);
-    let cap = face(letters.family, letters.weight).map_or(700, |face| {
-        i64::from(face.capital_height().unwrap_or(700)) * 1000 / i64::from(face.units_per_em())
-    });
+    let cap = face(letters.family, letters.weight)
+        .map_or(700, |face| i64::from(face.capital_height().unwrap_or(700)) * 1000 / i64::from(face.units_per_em()));
     em(cap, letters.tenths_of_point)
 }
 
@@ -199,7 +198,16 @@ mod tests {
         let plain = |text: &str| Run::Plain { text: text.into() };
         assert_eq!(
             runs("4 1/4 × 5 1/2 in"),
-            [plain("4"), Run::Thin, fraction("1", "4"), Run::Times, plain("5"), Run::Thin, fraction("1", "2"), plain(" in")]
+            [
+                plain("4"),
+                Run::Thin,
+                fraction("1", "4"),
+                Run::Times,
+                plain("5"),
+                Run::Thin,
+                fraction("1", "2"),
+                plain(" in")
+            ]
         );
         assert_eq!(runs("borders 1/8"), [plain("borders "), fraction("1", "8")]);
         assert_eq!(runs("1/2/3"), [plain("1/2/3")]);

@@ -64,7 +64,8 @@ pub fn render(tree: &usvg::Tree, pixels: u32) -> Result<Pixmap, String> {
     }
     // `high` is a whole number in 1..=MOST_PIXELS here.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let mut pixmap = Pixmap::new(pixels, high as u32).ok_or_else(|| format!("no memory for {pixels} x {high} pixels"))?;
+    let mut pixmap =
+        Pixmap::new(pixels, high as u32).ok_or_else(|| format!("no memory for {pixels} x {high} pixels"))?;
     pixmap.fill(Color::WHITE);
     #[allow(clippy::cast_possible_truncation)]
     let across = (wide / f64::from(size.width())) as f32;

@@ -125,7 +125,8 @@ fn told(project: &Project, version: VersionId) -> Vec<words::Told> {
                 name: layer.name.clone(),
                 count: layer.arrangement.count(),
                 size,
-                paper: layers::paper_of(project, id, version).map_or_else(String::new, |p| design.paper(p).name.clone()),
+                paper: layers::paper_of(project, id, version)
+                    .map_or_else(String::new, |p| design.paper(p).name.clone()),
             }
         })
         .collect()
@@ -140,14 +141,24 @@ fn put_fold(canvas: &mut Canvas, project: &Project, outline: Area, with_word: bo
             let y = outline.top;
             canvas.line(Role::Fold, At::new(outline.right + gap, y), At::new(outline.right + FOLD_MARK, y));
             if with_word {
-                canvas.text(Lettering::Word, At::new(outline.right + 1500 * UM, y - 1200 * UM), Anchor::Start, words::fold());
+                canvas.text(
+                    Lettering::Word,
+                    At::new(outline.right + 1500 * UM, y - 1200 * UM),
+                    Anchor::Start,
+                    words::fold(),
+                );
             }
         }
         _ => {
             let x = outline.left;
             canvas.line(Role::Fold, At::new(x, outline.top - FOLD_MARK), At::new(x, outline.top - gap));
             if with_word {
-                canvas.text(Lettering::Word, At::new(x + 1500 * UM, outline.top - 2400 * UM), Anchor::Start, words::fold());
+                canvas.text(
+                    Lettering::Word,
+                    At::new(x + 1500 * UM, outline.top - 2400 * UM),
+                    Anchor::Start,
+                    words::fold(),
+                );
             }
         }
     }
@@ -258,7 +269,8 @@ fn gaps(project: &Project, frame: Frame, copies: &[Copy]) -> Vec<(Drawn, String)
             Onto::Layer(onto) => shown(copies, onto),
         };
         let Some(onto) = onto.map(|rect| frame.area(rect)) else { continue };
-        let others: Vec<Area> = copies.iter().filter(|c| c.layer > id || c.layer == id).map(|c| frame.area(c.rect)).collect();
+        let others: Vec<Area> =
+            copies.iter().filter(|c| c.layer > id || c.layer == id).map(|c| frame.area(c.rect)).collect();
         let is_clear = |drawn: &Drawn, found: &[(Drawn, String)]| {
             onto.grown(-700 * UM).contains(drawn.area)
                 && !found.iter().any(|(other, _)| other.area.overlaps(drawn.area))
@@ -272,9 +284,10 @@ fn gaps(project: &Project, frame: Frame, copies: &[Copy]) -> Vec<(Drawn, String)
             let last = rects.iter().copied().reduce(Rect::hull).map(|hull| frame.area(hull));
             let Some(block) = last else { continue };
             let text = number(project, next.left - first.right);
-            candidates.push([(block.bottom, block.bottom + 5000 * UM), (block.top, block.top - 5000 * UM)].map(
-                |(edge, line)| Dimension::level(ends, (edge, edge), line, text.clone()),
-            ));
+            candidates.push(
+                [(block.bottom, block.bottom + 5000 * UM), (block.top, block.top - 5000 * UM)]
+                    .map(|(edge, line)| Dimension::level(ends, (edge, edge), line, text.clone())),
+            );
         }
         if down.nm() > 0
             && let Some(next) = rects.iter().copied().find(|r| r.top <= first.bottom)
@@ -283,12 +296,14 @@ fn gaps(project: &Project, frame: Frame, copies: &[Copy]) -> Vec<(Drawn, String)
             let hull = rects.iter().copied().reduce(Rect::hull).map(|hull| frame.area(hull));
             let Some(block) = hull else { continue };
             let text = number(project, first.bottom - next.top);
-            candidates.push([(block.right, block.right + 5000 * UM), (block.left, block.left - 5000 * UM)].map(
-                |(edge, line)| Dimension::upright(ends, (edge, edge), line, text.clone()),
-            ));
+            candidates.push(
+                [(block.right, block.right + 5000 * UM), (block.left, block.left - 5000 * UM)]
+                    .map(|(edge, line)| Dimension::upright(ends, (edge, edge), line, text.clone())),
+            );
         }
         for pair in candidates {
-            let drawn = pair.into_iter().map(|dimension| (dimension.draw(), dimension.text)).find(|(d, _)| is_clear(d, &found));
+            let drawn =
+                pair.into_iter().map(|dimension| (dimension.draw(), dimension.text)).find(|(d, _)| is_clear(d, &found));
             if let Some((drawn, text)) = drawn {
                 found.push((drawn, words::gap(&text, &layer.name)));
             }
@@ -355,9 +370,19 @@ fn put_border_lens(
     let on_page = frame.scale.length(total);
     let spot = corner.moved(-on_page / 2, -down * on_page / 2);
     let spot_radius = (on_page * 7 / 10 + 1000 * UM).clamp(2400 * UM, 3600 * UM);
-    let seen_corner = centre.moved((total / 2 + 1000 * UM).min(5500 * UM), down * (total / 2 + 1000 * UM).min(5500 * UM));
+    let seen_corner =
+        centre.moved((total / 2 + 1000 * UM).min(5500 * UM), down * (total / 2 + 1000 * UM).min(5500 * UM));
     let top = if borders.below { face.bottom } else { face.top };
-    let seen = lens_items(project, Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top }, version, copies, face, Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS), |_| true);
+    let seen = lens_items(
+        project,
+        Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top },
+        version,
+        copies,
+        face,
+        Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS),
+        Role::Layer,
+        |_| true,
+    );
     put_lens(canvas, spot, spot_radius, centre, LENS_RADIUS, seen);
     let text = words::borders(&numbers(project, &borders.widths));
     let figure = canvas.text(Lettering::Figure, centre.moved(0, LENS_RADIUS + 4800 * UM), Anchor::Middle, &text);
@@ -371,17 +396,16 @@ pub(super) fn lens_items(
     frame: Frame,
     version: VersionId,
     copies: &[Copy],
-    face: Rect,
+    ground_rect: Rect,
     square: Area,
+    ground: Role,
     is_strong: impl Fn(LayerId) -> bool,
 ) -> Vec<Item> {
     let mut canvas = Canvas::new();
     let square = square.grown(1500 * UM);
     let cut = |rect: Rect| frame.area(rect).common(square.grown(4000 * UM));
-    if let Some(area) = cut(face) {
-        // Where everything is strong the ground is the card itself, else it is there already.
-        let all = copies.iter().all(|copy| is_strong(copy.layer));
-        canvas.area(if all { Role::Layer } else { Role::Ghost }, area);
+    if let Some(area) = cut(ground_rect) {
+        canvas.area(ground, area);
     }
     for (n, copy) in copies.iter().enumerate() {
         let Some(area) = cut(copy.rect) else { continue };

@@ -5,7 +5,7 @@ use crate::drawing::area::Area;
 use crate::drawing::canvas::Canvas;
 use crate::drawing::hatch::hatch_of;
 use crate::drawing::scale::Frame;
-use crate::drawing::scene::Role;
+use crate::drawing::scene::{Item, Role};
 use crate::geometry::Rect;
 use crate::project::Project;
 
@@ -65,6 +65,14 @@ pub(super) fn draw(
             let holes: Vec<Area> = above.chain(plates.iter().copied()).collect();
             let turns = turns_of(project, paper, project.design.layer(copy.layer).quarter_turns);
             canvas.items.extend(hatch_of(&project.design, paper).fill(area, turns, &holes));
+        }
+    }
+    // A pale neighbour's white must not eat half of a strong outline that it only touches.
+    for (n, copy) in copies.iter().enumerate().filter(|(_, copy)| role(copy.layer) == Role::Piece) {
+        if !copies[n + 1..].iter().any(|upper| upper.rect.overlap(copy.rect).is_some()) {
+            let mut points = frame.area(copy.rect).corners().to_vec();
+            points.extend_from_within(..2);
+            canvas.items.push(Item::Path { role: Role::Piece, points, closed: false });
         }
     }
 }

@@ -27,8 +27,7 @@ impl Room {
 
 /// Part of an id: lower case letters, digits and single hyphens.
 fn id(name: &str) -> String {
-    let plain: String =
-        name.to_lowercase().chars().map(|c| if c.is_ascii_alphanumeric() { c } else { '-' }).collect();
+    let plain: String = name.to_lowercase().chars().map(|c| if c.is_ascii_alphanumeric() { c } else { '-' }).collect();
     let words: Vec<&str> = plain.split('-').filter(|word| !word.is_empty()).collect();
     words.join("-")
 }

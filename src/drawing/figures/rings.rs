@@ -62,16 +62,17 @@ struct Choice {
     cost: i64,
 }
 
-fn choice(named: &Named, ring_y: i64, from: (i64, i64)) -> Option<Choice> {
+fn choice(named: &Named, ring_y: i64) -> Option<Choice> {
     if let Some((dot, cramped)) = named.dot(ring_y) {
         return Some(Choice { dot, cost: cramped });
     }
     // No level leader: the nearest place that is at least 5 degrees away from level.
+    let hull = named.copies.iter().map(|(area, _)| *area).reduce(Area::hull)?;
     let mut best: Option<Choice> = None;
-    let mut y = from.0;
-    while y <= from.1 {
+    let mut y = hull.top;
+    while y <= hull.bottom {
         let away = (y - ring_y).abs();
-        if (1500 * UM..=9000 * UM).contains(&away)
+        if (1500 * UM..=18_000 * UM).contains(&away)
             && let Some((dot, cramped)) = named.dot(y)
         {
             let cost = cramped + 6 + away / UM / 1000;
@@ -79,7 +80,7 @@ fn choice(named: &Named, ring_y: i64, from: (i64, i64)) -> Option<Choice> {
                 best = Some(Choice { dot, cost });
             }
         }
-        y += STEP / 2;
+        y += STEP / 4;
     }
     best
 }
@@ -99,10 +100,11 @@ fn assign(named: &[Named], from: (i64, i64)) -> Vec<(i64, At, usize)> {
     // The states double with each ring; a card with more kinds of piece than this takes the rest in
     // the order of their rings.
     let count = named.len().min(10);
-    let slots: Vec<i64> = std::iter::successors(Some(from.0), |y| Some(y + STEP)).take_while(|y| *y <= from.1).collect();
+    let slots: Vec<i64> =
+        std::iter::successors(Some(from.0), |y| Some(y + STEP)).take_while(|y| *y <= from.1).collect();
     let pitch = usize::try_from(PITCH / STEP).unwrap_or(1);
     let choices: Vec<Vec<Option<Choice>>> =
-        named.iter().take(count).map(|named| slots.iter().map(|y| choice(named, *y, from)).collect()).collect();
+        named.iter().take(count).map(|named| slots.iter().map(|y| choice(named, *y)).collect()).collect();
     // best[set][slot]: least cost with exactly `set` placed, the last one at `slot`; with the path.
     type State = Option<(i64, usize, usize, usize)>;
     let sets = 1_usize << count;
@@ -185,7 +187,8 @@ mod tests {
             assert!(pair[1].0 - pair[0].0 >= PITCH && pair[1].1.y > pair[0].1.y);
         }
         for (_, dot, who) in found {
-            let is_seen = |(area, above): &(Area, Vec<Area>)| area.holds(dot) && !above.iter().any(|hole| hole.holds(dot));
+            let is_seen =
+                |(area, above): &(Area, Vec<Area>)| area.holds(dot) && !above.iter().any(|hole| hole.holds(dot));
             assert!(named[who].copies.iter().any(is_seen), "ring {}", named[who].ring);
         }
     }

@@ -23,9 +23,9 @@ pub const WIDTH: i64 = 58_670 * UM;
 pub const HEIGHT: i64 = 56_000 * UM;
 /// The most that the card itself takes; beside it stand lens, dimension and rings.
 const CARD_WIDTH: i64 = 37_000 * UM;
-const CARD_HEIGHT: i64 = 45_500 * UM;
+const CARD_HEIGHT: i64 = 45_000 * UM;
 const LEFT: i64 = 1500 * UM;
-const TOP: i64 = 3500 * UM;
+const TOP: i64 = 6500 * UM;
 const LENS_RADIUS: i64 = 8000 * UM;
 /// A trim line is longer than the piece by this, each way.
 const TRIM_PAST: i64 = 6000 * UM;
@@ -175,7 +175,12 @@ impl<'a> Picture<'a> {
             copies.iter().filter(|copy| is_new(copy.layer)).map(|copy| frame.area(copy.rect)).collect();
         let ring = self.project.design.ring(self.project.design.layer(layer).piece);
         let spots = ring_spots(&copies, frame, layer, ring);
-        plates.extend(spots.iter().flatten().map(|spot| Area::round(*spot, 2 * ring_radius(ring), 2 * ring_radius(ring)).grown(600 * UM)));
+        plates.extend(
+            spots
+                .iter()
+                .flatten()
+                .map(|spot| Area::round(*spot, 2 * ring_radius(ring), 2 * ring_radius(ring)).grown(600 * UM)),
+        );
 
         if on_card {
             self.canvas.area(Role::Ghost, frame.area(face));
@@ -228,16 +233,26 @@ impl<'a> Picture<'a> {
         let placed = self.project.layout.placed(layer);
         let onto = placed.onto;
         let corner = frame.area(onto);
-        let centre = At::new(right + 3500 * UM + LENS_RADIUS, TOP + LENS_RADIUS + 2000 * UM);
+        let centre = At::new(right + 3500 * UM + LENS_RADIUS, TOP + LENS_RADIUS + 1000 * UM);
         let on_page = frame.scale.length(border);
         let spot = At::new(corner.right - on_page / 2, corner.top + on_page / 2);
         let inset = (border / 2 + 1000 * UM).min(4500 * UM);
-        let seen_frame = Frame { scale: Scale::stated(10), at: centre.moved(inset, -inset), left: onto.right, top: onto.top };
+        let seen_frame =
+            Frame { scale: Scale::stated(10), at: centre.moved(inset, -inset), left: onto.right, top: onto.top };
         let below: Vec<Copy> = copies.iter().filter(|copy| copy.layer <= layer).copied().collect();
         let ground = if on_card { face } else { onto };
         let square = Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS);
-        let seen = lens_items(self.project, seen_frame, self.version, &below, ground, square, |other| other == layer);
-        put_lens(&mut self.canvas, spot, (on_page * 3 / 4 + 1200 * UM).clamp(2000 * UM, 3200 * UM), centre, LENS_RADIUS, seen);
+        let seen = lens_items(self.project, seen_frame, self.version, &below, ground, square, Role::Ghost, |other| {
+            other == layer
+        });
+        put_lens(
+            &mut self.canvas,
+            spot,
+            (on_page * 3 / 4 + 1200 * UM).clamp(2000 * UM, 3200 * UM),
+            centre,
+            LENS_RADIUS,
+            seen,
+        );
         let baseline = centre.y + LENS_RADIUS + 4600 * UM;
         let text = number(self.project, border);
         self.canvas.text(Lettering::Figure, At::new(centre.x, baseline), Anchor::Middle, &text);
@@ -288,7 +303,7 @@ impl<'a> Picture<'a> {
             }
         }
         let end = frame.area(face).bottom - 3000 * UM;
-        put_column(&mut self.canvas, &column, right + 6000 * UM, (busy_until + 3200 * UM, end));
+        put_column(&mut self.canvas, &column, right + 6000 * UM, (busy_until + 5000 * UM, end));
     }
 
     fn trim(&mut self, layer: LayerId, loose: bool) -> Option<String> {
@@ -315,10 +330,16 @@ impl<'a> Picture<'a> {
             let (whole_area, area) = (frame.area(*whole), frame.area(*left));
             for edge in Edge::ALL.into_iter().filter(|edge| whole.edge(*edge) != left.edge(*edge)) {
                 let line = match edge {
-                    Edge::Left => (At::new(area.left, area.top - TRIM_PAST), At::new(area.left, area.bottom + TRIM_PAST)),
-                    Edge::Right => (At::new(area.right, area.top - TRIM_PAST), At::new(area.right, area.bottom + TRIM_PAST)),
+                    Edge::Left => {
+                        (At::new(area.left, area.top - TRIM_PAST), At::new(area.left, area.bottom + TRIM_PAST))
+                    }
+                    Edge::Right => {
+                        (At::new(area.right, area.top - TRIM_PAST), At::new(area.right, area.bottom + TRIM_PAST))
+                    }
                     Edge::Top => (At::new(area.left - TRIM_PAST, area.top), At::new(area.right + TRIM_PAST, area.top)),
-                    Edge::Bottom => (At::new(area.left - TRIM_PAST, area.bottom), At::new(area.right + TRIM_PAST, area.bottom)),
+                    Edge::Bottom => {
+                        (At::new(area.left - TRIM_PAST, area.bottom), At::new(area.right + TRIM_PAST, area.bottom))
+                    }
                 };
                 if !lines.contains(&line) {
                     lines.push(line);
@@ -392,11 +413,12 @@ impl<'a> Picture<'a> {
             measure = card.height;
             from = Edge::Bottom;
             let y = area.bottom - scale.length(measure.nm());
-            self.canvas.line(Role::Fold, At::new(area.left - past / 2, y), At::new(area.right + past, y));
+            self.canvas.line(Role::Fold, At::new(area.left, y), At::new(area.right + past, y));
             let word = At::new(area.right + past + 1000 * UM, y + half_cap);
             self.canvas.text(Lettering::Word, word, Anchor::Start, words::score());
             let text = number(self.project, measure.nm());
-            let drawn = Dimension::upright((y, area.bottom), (area.left, area.left), area.left - 7500 * UM, text).draw();
+            let drawn =
+                Dimension::upright((y, area.bottom), (area.left, area.left), area.left - 7500 * UM, text).draw();
             self.canvas.items.extend(drawn.items);
             self.canvas.ring(At::new(area.middle().x, (y + area.bottom) / 2), ring);
         } else {
@@ -405,11 +427,12 @@ impl<'a> Picture<'a> {
             measure = card.width;
             from = Edge::Left;
             let x = area.left + scale.length(measure.nm());
-            self.canvas.line(Role::Fold, At::new(x, area.top - past), At::new(x, area.bottom + past / 2));
+            self.canvas.line(Role::Fold, At::new(x, area.top - past), At::new(x, area.bottom));
             let word = At::new(x + 1500 * UM, area.top - 1800 * UM);
             self.canvas.text(Lettering::Word, word, Anchor::Start, words::score());
             let text = number(self.project, measure.nm());
-            let drawn = Dimension::level((area.left, x), (area.bottom, area.bottom), area.bottom + 7500 * UM, text).draw();
+            let drawn =
+                Dimension::level((area.left, x), (area.bottom, area.bottom), area.bottom + 7500 * UM, text).draw();
             self.canvas.items.extend(drawn.items);
             self.canvas.ring(At::new((x + area.right) / 2, area.middle().y), ring);
         }
@@ -458,7 +481,11 @@ impl Measures {
         let mut found = Self { dimensions: Vec::new(), border: None, told: Vec::new() };
         let borders = Edge::ALL.map(|edge| onto.border(block, edge));
         let is_centred = layer.across == Along::Centre && layer.up == Along::Centre;
-        if is_centred && layer.arrangement == Arrangement::Single && borders[0] > 0 && borders.iter().all(|b| *b == borders[0]) {
+        if is_centred
+            && layer.arrangement == Arrangement::Single
+            && borders[0] > 0
+            && borders.iter().all(|b| *b == borders[0])
+        {
             found.border = Some(borders[0]);
             found.told.push(words::borders_told(&[number(project, borders[0])]));
             return found;
@@ -473,7 +500,8 @@ impl Measures {
             found.told.push(words::from_edge(&text, &layer.name, &told));
             found.dimensions.push(Dimension::upright((frame.y(high), frame.y(low)), (outline, outline), line, text));
         }
-        if let Some((low, high, told)) = stretch(project, layer.across, block, onto, copies, (Edge::Left, Edge::Right)) {
+        if let Some((low, high, told)) = stretch(project, layer.across, block, onto, copies, (Edge::Left, Edge::Right))
+        {
             let text = number(project, high - low);
             let outline = frame.area(onto).bottom;
             found.told.push(words::from_edge(&text, &layer.name, &told));
@@ -496,22 +524,30 @@ impl Measures {
         let Some(first) = placed.copies.first() else { return };
         let block = frame.area(placed.block);
         let onto = frame.area(placed.onto);
-        let mut line = if onto.bottom - block.bottom > 6500 * UM { block.bottom + 4500 * UM } else { block.top - 4500 * UM };
+        let mut line =
+            if onto.bottom - block.bottom > 6500 * UM { block.bottom + 4500 * UM } else { block.top - 4500 * UM };
         let outline = if line > block.bottom { block.bottom } else { block.top };
         if across.nm() > 0
             && let Some(next) = placed.copies.iter().find(|copy| copy.left >= first.right)
         {
             let text = number(project, next.left - first.right);
+            let text_width = text::width(Lettering::Figure, &text);
             self.told.push(words::gap(&text, &layer.name));
             let ends = (frame.x(first.right), frame.x(next.left));
             self.dimensions.push(Dimension::level(ends, (outline, outline), line, text));
-            line += if line > block.bottom { 6500 * UM } else { -6500 * UM };
-            let side = placed.onto.border(placed.block, Edge::Left);
-            if layer.across == Along::Centre && side > 0 && onto.grown(-800 * UM).top < line && line < onto.bottom - 2000 * UM {
+            let gap_end = ends.1 + 7500 * UM + text_width;
+            let side = placed.onto.border(placed.block, Edge::Right);
+            if layer.across == Along::Centre && side > 0 {
                 let text = number(project, side);
-                self.told.push(words::side_border(&text));
-                let ends = (frame.x(placed.onto.left), frame.x(placed.block.left));
-                self.dimensions.push(Dimension::level(ends, (line, outline), line, text));
+                let ends = (block.right, onto.right);
+                // On the same line where the two do not meet, else on the next.
+                if gap_end > ends.0 - 6500 * UM {
+                    line += if line > block.bottom { 6500 * UM } else { -6500 * UM };
+                }
+                if onto.top + 1500 * UM < line && line < onto.bottom - 1500 * UM {
+                    self.told.push(words::side_border(&text));
+                    self.dimensions.push(Dimension::level(ends, (outline, line), line, text));
+                }
             }
         }
         if down.nm() > 0

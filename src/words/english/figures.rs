@@ -97,7 +97,8 @@ pub fn front(card: &str, fold: Option<&str>, version: &str, layers: &[Told], mea
         .iter()
         .map(|told| format!("{}, {}, from {}", counted(told.count, &told.name, told.ring), told.size, told.paper))
         .collect();
-    let layers = if layers.is_empty() { String::new() } else { format!(" Layers from the lowest: {}.", layers.join("; ")) };
+    let layers =
+        if layers.is_empty() { String::new() } else { format!(" Layers from the lowest: {}.", layers.join("; ")) };
     let measures = if measures.is_empty() { String::new() } else { format!(" Measures: {}.", measures.join("; ")) };
     format!("The finished card, {card}{fold}{version}.{layers}{measures}")
 }

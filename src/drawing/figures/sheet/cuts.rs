@@ -54,7 +54,8 @@ fn lines(sheet: &SheetPlan, frame: Frame, row: &CutRow) -> Vec<(PartId, Vec<Line
     let mut number = row.n;
     let mut found = Vec::new();
     for part in &row.parts {
-        let slices: Vec<PartId> = row.gives.iter().copied().filter(|id| sheet.part(*id).parent == Some(*part)).collect();
+        let slices: Vec<PartId> =
+            row.gives.iter().copied().filter(|id| sheet.part(*id).parent == Some(*part)).collect();
         let cuts = slices.len().saturating_sub(1);
         let whole = sheet.part(*part).rect;
         let mut own = Vec::new();

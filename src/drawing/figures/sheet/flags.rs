@@ -150,9 +150,9 @@ pub(super) fn place(flags: &[Flagged], ground: &Ground<'_>) -> Vec<Standing> {
             })
             .collect();
         let is_clear = |new: &Outside| {
-            outside.iter().all(|old| {
-                old.edge != new.edge || (old.want - new.want).abs() >= (old.takes + new.takes) / 2 + APART
-            })
+            outside
+                .iter()
+                .all(|old| old.edge != new.edge || (old.want - new.want).abs() >= (old.takes + new.takes) / 2 + APART)
         };
         let chosen = wants.iter().position(is_clear).or(if wants.is_empty() { None } else { Some(0) });
         match chosen {
@@ -410,6 +410,8 @@ fn outline(flag: &Standing) -> Vec<At> {
         Edge::Right => {
             vec![corner(left, top), corner(right, top), flag.tip, corner(right, bottom), corner(left, bottom)]
         }
-        Edge::Left => vec![corner(right, top), corner(left, top), flag.tip, corner(left, bottom), corner(right, bottom)],
+        Edge::Left => {
+            vec![corner(right, top), corner(left, top), flag.tip, corner(left, bottom), corner(right, bottom)]
+        }
     }
 }

@@ -101,18 +101,24 @@ pub(super) fn put_leftover(canvas: &mut Canvas, area: Area, numeral: &str, size:
     let numeral_width = text::width(Lettering::Numeral, numeral);
     let both = leftover_width(numeral, size);
     let is_tall = area.height() > area.width() * 3 / 2;
-    let choices = [(both, true, false), (both, true, true), (numeral_width, false, false), (numeral_width, false, true)];
+    let choices =
+        [(both, true, false), (both, true, true), (numeral_width, false, false), (numeral_width, false, true)];
     for (long, with_size, turned) in choices {
         if turned && !is_tall {
             continue;
         }
         let (width, height) = if turned { (cap, long) } else { (long, cap) };
         let Some(at) = free_spot(canvas, area, width, height) else { continue };
-        let from = if turned { At::new(at.x + cap / 2, at.y + long / 2) } else { At::new(at.x - long / 2, at.y + cap / 2) };
+        let from =
+            if turned { At::new(at.x + cap / 2, at.y + long / 2) } else { At::new(at.x - long / 2, at.y + cap / 2) };
         let along = numeral_width + 2 * SIDE;
         let to = if turned { from.moved(0, -along) } else { from.moved(along, 0) };
         let mut put = |role, at, words: &str| {
-            if turned { canvas.turned_text(role, at, Anchor::Start, words) } else { canvas.text(role, at, Anchor::Start, words) }
+            if turned {
+                canvas.turned_text(role, at, Anchor::Start, words)
+            } else {
+                canvas.text(role, at, Anchor::Start, words)
+            }
         };
         put(Lettering::Numeral, from, numeral);
         if with_size {

@@ -72,7 +72,12 @@ impl<'a> Figure<'a> {
     }
 
     fn parts(&self, wanted: impl Fn(&Use) -> bool) -> Vec<(&'a Part, Area)> {
-        self.plan.parts.iter().filter(|part| wanted(&part.r#use)).map(|part| (part, self.frame.area(part.rect))).collect()
+        self.plan
+            .parts
+            .iter()
+            .filter(|part| wanted(&part.r#use))
+            .map(|part| (part, self.frame.area(part.rect)))
+            .collect()
     }
 
     fn ring(&self, piece: PieceId) -> u32 {
@@ -122,8 +127,11 @@ impl<'a> Figure<'a> {
         );
 
         self.canvas.area(Role::Sheet, self.area);
-        let holes: Vec<Area> =
-            rooms.iter().map(|room| room.grown(PLATE)).chain(standing.iter().map(|flag| flag.area.grown(400 * UM))).collect();
+        let holes: Vec<Area> = rooms
+            .iter()
+            .map(|room| room.grown(PLATE))
+            .chain(standing.iter().map(|flag| flag.area.grown(400 * UM)))
+            .collect();
         for (part, area) in &pieces {
             self.hatch(part, *area, &holes);
         }
@@ -207,9 +215,9 @@ impl<'a> Figure<'a> {
             if *label != Label::Leader {
                 continue;
             }
-            let alike = groups.iter_mut().find(|(other, other_size, areas)| {
-                other == ring && other_size == size && are_neighbours(areas, *area)
-            });
+            let alike = groups
+                .iter_mut()
+                .find(|(other, other_size, areas)| other == ring && other_size == size && are_neighbours(areas, *area));
             match alike {
                 Some((.., areas)) => areas.push(*area),
                 None => groups.push((*ring, size.clone(), vec![*area])),
