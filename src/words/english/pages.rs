@@ -187,7 +187,7 @@ pub fn version_caption(name: &str, cards: u32, papers: &[(u32, String, String)])
 }
 
 /// Title of the box for what is not as usual.
-pub const NOT_AS_USUAL: &str = "Not as usual this month";
+pub const NOT_AS_USUAL: &str = "Not as usual";
 
 /// A piece is cut too long on purpose.
 #[must_use]
@@ -444,10 +444,10 @@ pub fn leftover_from(paper: &str, count: u32) -> String {
     if count == 1 { capital(paper) } else { format!("{}, {count}", capital(paper)) }
 }
 
-/// Leftovers that several papers cut alike give: "3 papers alike".
+/// Leftovers that several papers cut alike give: "3 papers".
 #[must_use]
 pub fn leftover_from_alike(papers: u32) -> String {
-    format!("{papers} papers alike")
+    format!("{papers} papers")
 }
 
 /// What a leftover is good for.
