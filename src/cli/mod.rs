@@ -1,1 +1,4 @@
 //! Cli.
+
+pub mod explain;
+pub mod report;
