@@ -1,1 +1,192 @@
-//! Files.
+//! Reading and writing files, behind one trait, so that only `cli` touches a disk.
+//!
+//! Gives bytes for a path and writes a whole folder or nothing. Must never know what the bytes mean.
+
+use std::collections::BTreeMap;
+use std::io;
+use std::path::{Path, PathBuf};
+
+/// The largest design file that is read: a megabyte is a thousand times a real one.
+pub const LARGEST_DESIGN: u64 = 1 << 20;
+
+/// Where files come from and go to.
+pub trait Files {
+    /// The bytes of a file of at most `limit` bytes.
+    ///
+    /// # Errors
+    /// The system's own error, or `FileTooLarge` past the limit.
+    fn read(&self, path: &Path, limit: u64) -> io::Result<Vec<u8>>;
+
+    /// Writes a new file; one that exists already is an error and stays as it is.
+    ///
+    /// # Errors
+    /// The system's own error; `AlreadyExists` where a file stands.
+    fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()>;
+
+    /// Puts a folder in place whole: the files (paths relative to it) are written beside it first
+    /// and moved in one step; what stood there before is replaced, and stays whole on any failure.
+    ///
+    /// # Errors
+    /// The system's own error. A failure leaves the old folder as it was.
+    fn replace_folder(&mut self, folder: &Path, files: &BTreeMap<PathBuf, Vec<u8>>) -> io::Result<()>;
+}
+
+/// The disk.
+#[derive(Debug, Default)]
+pub struct Disk;
+
+impl Files for Disk {
+    fn read(&self, path: &Path, limit: u64) -> io::Result<Vec<u8>> {
+        use std::io::Read;
+        let file = std::fs::File::open(path)?;
+        if file.metadata()?.is_dir() {
+            return Err(io::Error::new(io::ErrorKind::IsADirectory, "it is a folder, not a file"));
+        }
+        let mut bytes = Vec::new();
+        file.take(limit + 1).read_to_end(&mut bytes)?;
+        if bytes.len() as u64 > limit {
+            return Err(too_large(limit));
+        }
+        Ok(bytes)
+    }
+
+    fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()> {
+        let parent = parent_of(path);
+        let mut file = tempfile::NamedTempFile::new_in(parent)?;
+        io::Write::write_all(&mut file, bytes)?;
+        readable(file.path(), 0o644)?;
+        file.persist_noclobber(path).map_err(|error| error.error)?;
+        Ok(())
+    }
+
+    fn replace_folder(&mut self, folder: &Path, files: &BTreeMap<PathBuf, Vec<u8>>) -> io::Result<()> {
+        let parent = parent_of(folder);
+        std::fs::create_dir_all(parent)?;
+        // Beside, on the same file system, so that the last step is a rename.
+        let new = tempfile::Builder::new().prefix(".trimwright-new-").tempdir_in(parent)?;
+        for (path, bytes) in files {
+            let path = new.path().join(path);
+            if let Some(parent) = path.parent() {
+                std::fs::create_dir_all(parent)?;
+            }
+            std::fs::write(path, bytes)?;
+        }
+        readable(new.path(), 0o755)?;
+        if folder.exists() {
+            let old = tempfile::Builder::new().prefix(".trimwright-old-").tempdir_in(parent)?;
+            let aside = old.path().join("edition");
+            std::fs::rename(folder, &aside)?;
+            if let Err(error) = std::fs::rename(new.path(), folder) {
+                // Back to what was: the reader must never find half an edition.
+                std::fs::rename(&aside, folder)?;
+                return Err(error);
+            }
+        } else {
+            std::fs::rename(new.path(), folder)?;
+        }
+        // The folder has moved: there is nothing left to remove under its first name.
+        let _ = new.keep();
+        Ok(())
+    }
+}
+
+/// The folder that a path stands in.
+fn parent_of(path: &Path) -> &Path {
+    match path.parent() {
+        Some(parent) if !parent.as_os_str().is_empty() => parent,
+        _ => Path::new("."),
+    }
+}
+
+/// Temporary files are private to their owner; what is published is not.
+#[cfg(unix)]
+fn readable(path: &Path, mode: u32) -> io::Result<()> {
+    use std::os::unix::fs::PermissionsExt;
+    std::fs::set_permissions(path, std::fs::Permissions::from_mode(mode))
+}
+
+#[cfg(not(unix))]
+fn readable(_path: &Path, _mode: u32) -> io::Result<()> {
+    Ok(())
+}
+
+fn too_large(limit: u64) -> io::Error {
+    io::Error::new(io::ErrorKind::FileTooLarge, format!("it is larger than {limit} bytes"))
+}
+
+/// Files in memory, for tests and for callers with no disk.
+#[derive(Debug, Default, Clone)]
+pub struct Memory {
+    /// Every file.
+    pub files: BTreeMap<PathBuf, Vec<u8>>,
+}
+
+impl Files for Memory {
+    fn read(&self, path: &Path, limit: u64) -> io::Result<Vec<u8>> {
+        let bytes = self.files.get(path).ok_or_else(|| io::Error::from(io::ErrorKind::NotFound))?;
+        if bytes.len() as u64 > limit { Err(too_large(limit)) } else { Ok(bytes.clone()) }
+    }
+
+    fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()> {
+        if self.files.contains_key(path) {
+            return Err(io::Error::from(io::ErrorKind::AlreadyExists));
+        }
+        self.files.insert(path.to_owned(), bytes.to_vec());
+        Ok(())
+    }
+
+    fn replace_folder(&mut self, folder: &Path, files: &BTreeMap<PathBuf, Vec<u8>>) -> io::Result<()> {
+        self.files.retain(|path, _| !path.starts_with(folder));
+        for (path, bytes) in files {
+            self.files.insert(folder.join(path), bytes.clone());
+        }
+        Ok(())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn edition(text: &str) -> BTreeMap<PathBuf, Vec<u8>> {
+        BTreeMap::from([(PathBuf::from("deep/a.txt"), text.as_bytes().to_vec())])
+    }
+
+    #[test]
+    fn a_folder_is_replaced_whole() {
+        let home = tempfile::tempdir().unwrap();
+        let folder = home.path().join("out/2026-11-kite");
+        let mut disk = Disk;
+        disk.replace_folder(&folder, &edition("one")).unwrap();
+        std::fs::write(folder.join("stale.txt"), "old").unwrap();
+        disk.replace_folder(&folder, &edition("two")).unwrap();
+        assert_eq!(std::fs::read_to_string(folder.join("deep/a.txt")).unwrap(), "two");
+        assert!(!folder.join("stale.txt").exists());
+        let beside: Vec<_> = std::fs::read_dir(home.path().join("out")).unwrap().collect();
+        assert_eq!(beside.len(), 1, "nothing is left beside the edition");
+    }
+
+    #[test]
+    fn a_failure_leaves_the_old_folder_whole() {
+        let home = tempfile::tempdir().unwrap();
+        let folder = home.path().join("2026-11-kite");
+        let mut disk = Disk;
+        disk.replace_folder(&folder, &edition("one")).unwrap();
+        // A path that cannot be written: a file stands where a folder is needed.
+        let broken = BTreeMap::from([(PathBuf::from("a"), vec![1]), (PathBuf::from("a/b"), vec![2])]);
+        assert!(disk.replace_folder(&folder, &broken).is_err());
+        assert_eq!(std::fs::read_to_string(folder.join("deep/a.txt")).unwrap(), "one");
+        assert_eq!(std::fs::read_dir(home.path()).unwrap().count(), 1);
+    }
+
+    #[test]
+    fn nothing_is_written_over() {
+        let home = tempfile::tempdir().unwrap();
+        let path = home.path().join("kite.yaml");
+        let mut disk = Disk;
+        disk.write_new(&path, b"one").unwrap();
+        assert_eq!(disk.write_new(&path, b"two").unwrap_err().kind(), io::ErrorKind::AlreadyExists);
+        assert_eq!(disk.read(&path, 10).unwrap(), b"one");
+        assert_eq!(disk.read(&path, 2).unwrap_err().kind(), io::ErrorKind::FileTooLarge);
+    }
+}

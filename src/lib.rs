@@ -19,12 +19,18 @@ pub mod cutting;
 pub mod design;
 pub mod layout;
 
-pub mod drawing;
 pub mod project;
 pub mod rules;
 
-pub mod cli;
-pub mod edition;
+pub mod drawing;
+pub mod readback;
+
+pub mod cli {
+    //! Reports only, until every stage stands.
+    pub mod explain;
+    pub mod report;
+}
+// edition
 pub mod handout;
-pub mod pipeline;
+// wired when every stage stands: pipeline
 pub mod preview;

@@ -1,1 +1,93 @@
-//! The order of stages.
+//! The order of stages; no logic of its own.
+//!
+//! Takes a source text, gives every stage's value for each edition that the design asks for, with
+//! the findings of all of them. Must never know a file, a terminal or a page.
+
+use crate::assembly::sequence::sequence;
+use crate::cutting::search;
+use crate::cutting::verify::{Fault, verify};
+use crate::design::{nodes, settle};
+use crate::diagnostic::{Finding, Severity};
+use crate::layout::place::place;
+use crate::length::Units;
+use crate::project::Project;
+use crate::rules;
+use crate::source::Source;
+
+/// What a design comes to.
+#[derive(Debug, Clone, Default)]
+pub struct Outcome {
+    /// One project an edition, in the order the design asks for them. An edition whose design could
+    /// not be settled is missing; then there is an error among the findings.
+    pub editions: Vec<Project>,
+    /// Everything found, in the order of the text; a finding that both editions share stands once.
+    pub findings: Vec<Finding>,
+}
+
+impl Outcome {
+    /// Whether there is an error.
+    #[must_use]
+    pub fn has_errors(&self) -> bool {
+        self.findings.iter().any(|finding| finding.severity == Severity::Error)
+    }
+}
+
+/// Runs a design through every stage. `stem` is the file's name without its ending.
+#[must_use]
+pub fn run(source: &Source, stem: &str) -> Outcome {
+    let root = match nodes::read(source) {
+        Ok(root) => root,
+        Err(finding) => return Outcome { editions: Vec::new(), findings: vec![finding] },
+    };
+    let editions = settle::editions(&root);
+    let mut outcome = Outcome::default();
+    let mut found: Vec<(Units, Vec<Finding>)> = Vec::new();
+    for units in &editions {
+        let settled = settle::settle(&root, source, stem, *units);
+        let mut findings = settled.findings;
+        if let Some(design) = settled.design {
+            let layout = place(&design);
+            let plan = search::plan(&design);
+            let steps = sequence(&design, &plan);
+            let project = Project { design, layout, plan, steps };
+            findings.extend(rules::check(&project));
+            outcome.editions.push(project);
+        }
+        found.push((*units, findings));
+    }
+    outcome.findings = merge(found);
+    outcome
+}
+
+/// The findings of all editions in the order of the text: what every edition finds alike stands
+/// once, the rest says which edition it is about.
+fn merge(found: Vec<(Units, Vec<Finding>)>) -> Vec<Finding> {
+    let several = found.len() > 1;
+    let mut merged: Vec<Finding> = Vec::new();
+    for (index, (units, findings)) in found.iter().enumerate() {
+        for finding in findings {
+            if found[..index].iter().any(|(_, earlier)| earlier.contains(finding)) || merged.contains(finding) {
+                continue;
+            }
+            let shared = found.iter().all(|(_, others)| others.contains(finding));
+            let edition = (several && !shared).then_some(*units);
+            merged.push(Finding { edition: finding.edition.or(edition), ..finding.clone() });
+        }
+    }
+    merged.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+    merged
+}
+
+/// Replays every plan with the referee, which shares no code with the search.
+///
+/// # Errors
+/// The faults, with the edition they stand in: a plan that fails here is never published.
+pub fn referee(editions: &[Project]) -> Result<(), Vec<(Units, Fault)>> {
+    let faults: Vec<(Units, Fault)> = editions
+        .iter()
+        .flat_map(|project| {
+            verify(&project.design, &project.plan).into_iter().map(|fault| (project.units(), fault))
+        })
+        .collect();
+    if faults.is_empty() { Ok(()) } else { Err(faults) }
+}

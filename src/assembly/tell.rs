@@ -1,1 +1,337 @@
-//! Steps and cut rows to sentences.
+//! Steps and cut rows to sentences: the same values that the pictures are drawn from.
+//!
+//! Takes values of the stages, gives [`Line`]s through the catalogue in `words`. Must never hold a
+//! word of any language itself.
+
+use super::model::{Action, Step};
+use crate::cutting::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
+use crate::design::model::{Along, Design, Fold, Glue, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
+use crate::geometry::{Edge, Rect};
+use crate::layout::model::Layout;
+use crate::length::{Length, Size, Units};
+use crate::words::Line;
+use crate::words::english::cutting::{self, Given, Taken};
+use crate::words::english::making::{self, Fixed, Named, Spot, Where};
+
+/// A cut row as it is printed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Told {
+    /// The cut numbers: `2` or `4-7`.
+    pub cuts: String,
+    /// The measure, without its unit.
+    pub measure: String,
+    /// What to do, beside a column with the measure.
+    pub line: Line,
+    /// What to do, standing alone, with the unit.
+    pub whole: Line,
+}
+
+/// A step as it is printed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ToldStep {
+    /// Its number on the page.
+    pub number: Option<u32>,
+    /// What to do.
+    pub line: Line,
+    /// What can hurt, said before the act.
+    pub caution: Option<Line>,
+    /// The designer's notes, said before the step.
+    pub notes: Vec<Line>,
+    /// How often.
+    pub times: String,
+    /// What the reader has now.
+    pub checkpoint: Option<Line>,
+}
+
+/// Words for a row of cuts.
+#[must_use]
+pub fn row(design: &Design, plan: &CutPlan, sheet: &SheetPlan, row: &CutRow) -> Told {
+    let units = design.units;
+    let measure = row.measure.number(units);
+    let sizes: Vec<Size> = row.parts.iter().map(|part| part_size(sheet, *part, units)).collect();
+    let first = sizes.first().copied().unwrap_or(Size::new(Length::zero(units), Length::zero(units)));
+    let size_text = first.numbers(units);
+    let count = u32::try_from(row.parts.len()).unwrap_or(u32::MAX);
+    let taken = if row.parts.first() == Some(&PartId(0)) {
+        Taken::Sheet
+    } else if count == 1 {
+        Taken::Part { size: &size_text, strip: is_strip(first) }
+    } else if sizes.iter().all(|size| *size == first) {
+        Taken::Parts { count, size: &size_text, strip: is_strip(first) }
+    } else {
+        Taken::Mixed { count }
+    };
+    let gives = given(design, plan, sheet, &row.gives);
+    let whole_measure = format!("{measure} {}", units.sign());
+    let last = row.n + row.cuts.max(1) - 1;
+    Told {
+        cuts: if last == row.n { row.n.to_string() } else { format!("{}-{last}", row.n) },
+        line: cutting::row(row.from, taken, &gives),
+        whole: cutting::whole_row(row.from, taken, &whole_measure, row.cuts, &gives),
+        measure,
+    }
+}
+
+fn part_size(sheet: &SheetPlan, part: PartId, units: Units) -> Size {
+    let rect = sheet.part(part).rect;
+    Size::new(Length::of(rect.width(), units), Length::of(rect.height(), units))
+}
+
+fn is_strip(size: Size) -> bool {
+    let (long, short) = (size.width.max(size.height).nm(), size.width.min(size.height).nm());
+    long >= 2 * short
+}
+
+/// Groups what a row gives: pieces first, then parts to cut further, then leftovers.
+fn given(design: &Design, plan: &CutPlan, sheet: &SheetPlan, gives: &[PartId]) -> Vec<Given> {
+    let mut pieces: Vec<(PieceId, u32)> = Vec::new();
+    let mut parts: Vec<(Size, u32)> = Vec::new();
+    let mut left: Vec<(u32, u32)> = Vec::new();
+    let mut strip = false;
+    for id in gives {
+        let size = part_size(sheet, *id, design.units);
+        match sheet.part(*id).r#use {
+            Use::Piece { piece, .. } => count(&mut pieces, piece),
+            Use::Divided => count(&mut parts, size),
+            Use::Leftover => count(&mut left, leftover_number(plan, sheet, *id)),
+            Use::EdgeStrip => strip = true,
+        }
+    }
+    let mut given = Vec::new();
+    if strip {
+        given.push(Given::EdgeStrip);
+    }
+    given.extend(pieces.into_iter().map(|(piece, count)| Given::Pieces {
+        count,
+        name: design.piece(piece).name.clone(),
+        ring: design.ring(piece),
+    }));
+    // What remains of the sheet after its edge strip needs no name of its own.
+    if !strip {
+        given.extend(parts.into_iter().map(|(size, count)| Given::Parts {
+            count,
+            size: size.numbers(design.units),
+            strip: is_strip(size),
+        }));
+    }
+    given.extend(left.into_iter().map(|(number, count)| Given::Leftover { count, number }));
+    given
+}
+
+fn count<T: PartialEq>(counts: &mut Vec<(T, u32)>, what: T) {
+    match counts.iter_mut().find(|(known, _)| *known == what) {
+        Some((_, count)) => *count += 1,
+        None => counts.push((what, 1)),
+    }
+}
+
+fn leftover_number(plan: &CutPlan, sheet: &SheetPlan, part: PartId) -> u32 {
+    let index = plan.sheets.iter().position(|s| std::ptr::eq(s, sheet));
+    plan.leftovers()
+        .into_iter()
+        .find(|left| Some(left.sheet) == index && left.parts.contains(&part))
+        .map_or(0, |left| left.number)
+}
+
+/// What stands beside a sheet's name: how many, which size, which way its pattern runs.
+#[must_use]
+pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
+    let paper = design.paper(sheet.paper);
+    let size = paper.sheets[sheet.kind].size;
+    let text = format!("{} {}", size.numbers(design.units), design.units.sign());
+    cutting::sheet_note(u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX), &text, pattern_word(paper.pattern))
+}
+
+/// The catalogue's word for a pattern's direction.
+#[must_use]
+pub const fn pattern_word(pattern: Pattern) -> cutting::Pattern {
+    match pattern {
+        Pattern::Any => cutting::Pattern::Any,
+        Pattern::TwoWay => cutting::Pattern::TwoWay,
+        Pattern::OneWay => cutting::Pattern::OneWay,
+    }
+}
+
+/// Counts of pieces as the catalogue takes them: how many, name, ring.
+#[must_use]
+pub fn named_counts(design: &Design, counts: &[(PieceId, u32)]) -> Vec<(u32, String, u32)> {
+    counts.iter().map(|(piece, count)| (*count, design.piece(*piece).name.clone(), design.ring(*piece))).collect()
+}
+
+/// Words for a step; cutting steps are told row by row with [`row`] instead.
+#[must_use]
+pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
+    let mut caution = None;
+    let line = match &step.action {
+        Action::Cut { .. } => {
+            caution = Some(making::fingers());
+            Line::new()
+        }
+        Action::Stamp { piece } => {
+            let what = design.piece(*piece).stamp.as_ref().map_or("", |stamp| stamp.value.as_str());
+            making::stamp(named(design, *piece), what)
+        }
+        Action::ScoreAndFold { piece } => score(design, *piece),
+        Action::Sort => making::sort(step.times, &named_counts(design, &step.checkpoint)),
+        Action::Glue { layer, .. } => glue(design, layout, *layer),
+        Action::Trim { layer, loose } => {
+            caution = Some(making::fingers());
+            let to = design.layer(*layer).trim_flush.map_or(Onto::Card, |to| to.value);
+            making::trim(layer_named(design, *layer), onto_named(design, to), *loose)
+        }
+        Action::Decorate { note } => Line::plain(design.notes[*note].text.value.clone()),
+    };
+    let checkpoint = match (&step.work, step.checkpoint.as_slice()) {
+        (Work::Units, [(piece, count)]) => {
+            Some(making::now_put_together(*count, &design.piece(*piece).name, design.ring(*piece)))
+        }
+        _ => None,
+    };
+    ToldStep {
+        number: step.number,
+        line,
+        caution,
+        notes: step.notes.iter().map(|note| Line::plain(design.notes[*note].text.value.clone())).collect(),
+        times: making::times(step.times),
+        checkpoint,
+    }
+}
+
+/// What the reader has when all paper is cut: "You now have 8 panels (3), 24 lanterns (4)."
+#[must_use]
+pub fn all_cut(design: &Design) -> Line {
+    let counts: Vec<(PieceId, u32)> = design
+        .piece_ids()
+        .map(|piece| (piece, design.per_card(piece) * design.cards.value))
+        .filter(|(_, count)| *count > 0)
+        .collect();
+    making::now_have(&named_counts(design, &counts))
+}
+
+/// One line a version for the piles, where versions differ.
+#[must_use]
+pub fn piles(design: &Design) -> Vec<Line> {
+    design
+        .versions
+        .iter()
+        .filter(|version| !version.papers.is_empty())
+        .map(|version| {
+            let papers: Vec<(String, String)> = version
+                .papers
+                .iter()
+                .map(|(piece, paper)| (design.piece(*piece).name.clone(), design.paper(*paper).name.clone()))
+                .collect();
+            making::pile(&version.name, version.cards, &papers)
+        })
+        .collect()
+}
+
+/// Notes that no step carries: their kind of work has no step in this design.
+#[must_use]
+pub fn loose_notes(design: &Design, steps: &super::model::Steps) -> Vec<Line> {
+    design
+        .notes
+        .iter()
+        .enumerate()
+        .filter(|(index, note)| {
+            note.on != NoteOn::Work(Work::Decorating) && super::sequence::step_of_note(steps, *index).is_none()
+        })
+        .map(|(_, note)| Line::plain(note.text.value.clone()))
+        .collect()
+}
+
+fn named(design: &Design, piece: PieceId) -> Named<'_> {
+    Named { name: &design.piece(piece).name, ring: Some(design.ring(piece)) }
+}
+
+fn layer_named(design: &Design, layer: LayerId) -> Named<'_> {
+    let layer = design.layer(layer);
+    Named { name: &layer.name, ring: Some(design.ring(layer.piece)) }
+}
+
+fn onto_named(design: &Design, onto: Onto) -> Named<'_> {
+    match (onto, &design.card) {
+        (Onto::Layer(layer), _) => layer_named(design, layer),
+        (Onto::Card, Some(card)) => named(design, card.base),
+        (Onto::Card, None) => Named { name: "card", ring: None },
+    }
+}
+
+fn score(design: &Design, piece: PieceId) -> Line {
+    let Some(card) = &design.card else { return Line::new() };
+    let (from, fold, measure) = match card.fold {
+        Fold::Top => (Edge::Top, Edge::Top, card.size.height),
+        Fold::Side | Fold::None => (Edge::Left, Edge::Left, card.size.width),
+    };
+    making::score(named(design, piece), from.word(), &measure.number(design.units), fold.word())
+}
+
+fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
+    let layer = design.layer(id);
+    let placed = layout.placed(id);
+    let number = |nm: i64| Length::of(nm, design.units).number(design.units);
+    let borders = Edge::ALL.map(|edge| placed.shows(edge));
+    let [left, top, right, bottom] = borders;
+    let centred = layer.across == Along::Centre && layer.up == Along::Centre && borders.iter().all(|b| *b >= 0);
+    let at = if centred && left == right && top == bottom && left == top {
+        Where::Bordered(number(left))
+    } else if centred && left == right && top == bottom {
+        Where::Middle(number(left), number(top))
+    } else {
+        Where::Spots {
+            across: spot(design, layer.across, placed.block, placed.onto, Edge::Left, Edge::Right),
+            up: spot(design, layer.up, placed.block, placed.onto, Edge::Bottom, Edge::Top),
+        }
+    };
+    let fixed = match layer.glue.map(|glue| glue.value) {
+        None => Fixed::Unsaid,
+        Some(Glue::Tape) => Fixed::Tape,
+        Some(Glue::Liquid) => Fixed::Liquid,
+        Some(Glue::Foam) => Fixed::Foam,
+    };
+    let (columns, rows) = layer.arrangement.columns_rows();
+    let (across, down) = layer.arrangement.gaps(design.units);
+    let mut gaps = Vec::new();
+    if columns > 1 && rows > 1 && across != down {
+        gaps = vec![number(across.nm()), number(down.nm())];
+    } else if columns > 1 {
+        gaps.push(number(across.nm()));
+    } else if rows > 1 {
+        gaps.push(number(down.nm()));
+    }
+    let count = layer.arrangement.count();
+    let line = making::glue(count, layer_named(design, id), onto_named(design, layer.onto), &at, fixed, &gaps);
+    match layer.trim_flush {
+        Some(target) => line.then(reach(design, layout, id, target.value)),
+        None => line,
+    }
+}
+
+fn spot(design: &Design, along: Along, block: Rect, onto: Rect, low: Edge, high: Edge) -> Spot {
+    let number = |nm: i64| Length::of(nm, design.units).number(design.units);
+    let from = |edge: Edge| {
+        let border = onto.border(block, edge);
+        if border < 0 { Spot::Past(edge.word(), number(-border)) } else { Spot::From(edge.word(), number(border)) }
+    };
+    let beside = |other: LayerId, gap: Length, word: &'static str| {
+        let gap = (!gap.is_zero()).then(|| gap.number(design.units));
+        Spot::Beside(word, design.layer(other).name.clone(), gap)
+    };
+    match along {
+        Along::Centre => Spot::Middle,
+        Along::FromLow(_) => from(low),
+        Along::FromHigh(_) => from(high),
+        Along::After(other, gap) => beside(other, gap, if low == Edge::Left { "right of" } else { "above" }),
+        Along::Before(other, gap) => beside(other, gap, if low == Edge::Left { "left of" } else { "below" }),
+    }
+}
+
+/// How far a layer that was cut too long reaches past what it is trimmed to.
+fn reach(design: &Design, layout: &Layout, id: LayerId, target: Onto) -> Line {
+    let block = layout.placed(id).block;
+    let past = Edge::ALL.iter().map(|edge| -layout.rect(target).border(block, *edge)).filter(|past| *past > 0);
+    let Some(least) = past.min() else { return Line::new() };
+    let name = onto_named(design, target).name;
+    let by = Length::of(least, design.units).number(design.units);
+    making::reaches_past(name, &by, design.layer(id).arrangement.count() > 1)
+}

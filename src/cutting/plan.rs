@@ -208,3 +208,54 @@ impl SheetPlan {
         counts.into_iter().collect()
     }
 }
+
+/// A leftover of a plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Left {
+    /// Its number in the one series of the whole plan; 0 for scrap.
+    pub number: u32,
+    /// The plan's sheet.
+    pub sheet: usize,
+    /// Its size as it lies.
+    pub size: crate::length::Size,
+    /// The parts of the sheet that it is.
+    pub parts: Vec<PartId>,
+    /// Whether its short side is at least 1 in or 25 mm.
+    pub usable: bool,
+}
+
+impl CutPlan {
+    /// The leftovers, scrap included: one series over the whole plan; leftovers of one size on one
+    /// sheet share a number. Scrap is what is under 1/2 in (12 mm) at its short side.
+    #[must_use]
+    pub fn leftovers(&self) -> Vec<Left> {
+        let scrap = Length::either(self.units, Length::inch(1, 2), Length::mm(12));
+        let usable = Length::either(self.units, Length::inch(1, 1), Length::mm(25));
+        let mut all: Vec<Left> = Vec::new();
+        let mut number = 0;
+        for (index, sheet) in self.sheets.iter().enumerate() {
+            for (id, part) in sheet.parts.iter().enumerate() {
+                if part.r#use != Use::Leftover {
+                    continue;
+                }
+                let size = part.rect.size(Length::zero(self.units).unit());
+                if let Some(known) = all.iter_mut().find(|left| left.sheet == index && left.size == size) {
+                    known.parts.push(PartId(id));
+                    continue;
+                }
+                let short = size.width.min(size.height);
+                if short >= scrap {
+                    number += 1;
+                }
+                all.push(Left {
+                    number: if short >= scrap { number } else { 0 },
+                    sheet: index,
+                    size,
+                    parts: vec![PartId(id)],
+                    usable: short >= usable,
+                });
+            }
+        }
+        all
+    }
+}

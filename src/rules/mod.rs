@@ -14,7 +14,6 @@ mod tell;
 pub mod trimming;
 
 use crate::diagnostic::{Finding, Severity};
-use crate::length::Units;
 use crate::project::Project;
 
 /// One thing that can be wrong.
@@ -83,47 +82,8 @@ pub static REGISTRY: &[&Rule] = &[
     &counts::versions_alike::RULE,
 ];
 
-/// Everything that the rules find in one edition of a design, in registry order. Where the design
-/// asks for two editions, each finding says which one it is about; [`join`] takes that back where
-/// both have it.
+/// Everything that the rules find in one edition of a design, in registry order.
 #[must_use]
 pub fn check(project: &Project) -> Vec<Finding> {
-    let edition = project.design.asks_both().then(|| project.units());
-    let mut findings: Vec<Finding> =
-        REGISTRY.iter().filter_map(|rule| rule.check).flat_map(|check| check(project)).collect();
-    for finding in &mut findings {
-        finding.edition = edition;
-    }
-    findings
-}
-
-/// The findings of both editions of a design as one list: what both have is said once, in the
-/// words of the first, with the mend of the second where it has other numbers.
-#[must_use]
-pub fn join(first: Vec<Finding>, second: Vec<Finding>) -> Vec<Finding> {
-    let mut joined = first;
-    for other in second {
-        // Found while reading, before there were editions.
-        if other.edition.is_none() && joined.contains(&other) {
-            continue;
-        }
-        let twin = joined.iter_mut().find(|finding| {
-            finding.code == other.code
-                && finding.severity == other.severity
-                && finding.message == other.message
-                && finding.edition.is_some_and(|edition| other.edition.is_some_and(|also| also != edition))
-        });
-        let Some(twin) = twin else {
-            joined.push(other);
-            continue;
-        };
-        twin.edition = None;
-        let units = other.edition.map_or("other", Units::word);
-        if let (Some(help), Some(also)) = (&twin.help, &other.help)
-            && help != also
-        {
-            twin.help = Some(format!("{help}; in the {units} edition {also}"));
-        }
-    }
-    joined
+    REGISTRY.iter().filter_map(|rule| rule.check).flat_map(|check| check(project)).collect()
 }

@@ -39,21 +39,6 @@ pub(crate) fn ground_span(design: &Design, onto: Onto) -> Option<Span> {
     }
 }
 
-/// `2 sheets`, `1 sheet`: a count with a plain English noun.
-pub(crate) fn count(number: impl Into<u64>, noun: &str) -> String {
-    let number = number.into();
-    if number == 1 { format!("1 {noun}") } else { format!("{number} {noun}s") }
-}
-
-/// `a`, `a and b`, `a, b and c`.
-pub(crate) fn list(items: &[String]) -> String {
-    match items {
-        [] => String::new(),
-        [one] => one.clone(),
-        [first @ .., last] => format!("{} and {last}", first.join(", ")),
-    }
-}
-
 /// One of the two directions of a card.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Axis {

@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 
 /// The findings of several files in one value, files and findings in the order given.
 #[must_use]
-pub fn json(files: &[(&Source, &[Finding])]) -> Value {
+pub fn json(files: &[(Source, Vec<Finding>)]) -> Value {
     let findings: Vec<Value> =
         files.iter().flat_map(|(source, findings)| findings.iter().map(|finding| one(source, finding))).collect();
     json!({ "version": 0, "findings": findings })

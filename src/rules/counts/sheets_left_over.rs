@@ -3,7 +3,7 @@
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::count;
+use crate::words::english::counted;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -30,12 +30,12 @@ fn check(project: &Project) -> Vec<Finding> {
         }
         for (kind, sheets) in paper.sheets.iter().enumerate() {
             let used: usize = plans().filter(|sheet| sheet.kind == kind).map(|sheet| sheet.numbers.len()).sum();
-            let used = used as u64;
-            let stated = u64::from(sheets.count);
+            let used = u32::try_from(used).unwrap_or(u32::MAX);
+            let stated = sheets.count;
             if used >= stated {
                 continue;
             }
-            let left = count(stated - used, "sheet");
+            let left = counted(stated - used, "sheet");
             findings.push(
                 Finding::note(
                     RULE.code,
@@ -43,7 +43,7 @@ fn check(project: &Project) -> Vec<Finding> {
                     format!("not every sheet of {} is needed", paper.name),
                     format!("{stated} stated, {used} cut"),
                 )
-                .plainly(format!("{} of {} are stated, and {used} cut", count(stated, "sheet"), paper.name))
+                .plainly(format!("{} of {} are stated, and {used} cut", counted(stated, "sheet"), paper.name))
                 .help(format!("state {used}, or keep {left} for a slip of the knife")),
             );
         }

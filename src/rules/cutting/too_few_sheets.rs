@@ -6,7 +6,7 @@ use crate::design::model::PaperId;
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::{count, list};
+use crate::words::english::{counted, listed_words};
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -39,27 +39,25 @@ fn tell(project: &Project, id: PaperId, missing: &[&Missing]) -> Finding {
     let design = &project.design;
     let paper = design.paper(id);
     let span = paper.sheets.iter().map(|sheets| sheets.span).reduce(|all, span| all.to(span)).unwrap_or(paper.span);
-    let sheets: u64 = paper.sheets.iter().map(|sheets| u64::from(sheets.count)).sum();
-    let told: Vec<String> = missing
-        .iter()
-        .map(|missing| format!("{} of the {}", missing.count, design.piece(missing.piece).name))
-        .collect();
+    let sheets = paper.sheets.iter().fold(0_u32, |all, sheets| all.saturating_add(sheets.count));
+    let told: Vec<String> =
+        missing.iter().map(|missing| counted(missing.count, &design.piece(missing.piece).name)).collect();
     let verb = if sheets == 1 { "gives" } else { "give" };
-    let fact = format!("{} {verb} all but {}", count(sheets, "sheet"), list(&told));
+    let fact = format!("{} {verb} all but {}", counted(sheets, "sheet"), listed_words(&told));
     let cards = design.cards.value;
     let help = match project.plan.most {
         Some(most) if most > 0 && most < cards => {
-            format!("take more than {} of {}, or make {}", count(sheets, "sheet"), paper.name, count(most, "card"))
+            format!("take more than {} of {}, or make {}", counted(sheets, "sheet"), paper.name, counted(most, "card"))
         }
-        _ => format!("take more than {} of {}", count(sheets, "sheet"), paper.name),
+        _ => format!("take more than {} of {}", counted(sheets, "sheet"), paper.name),
     };
     let mut finding =
         Finding::error(RULE.code, span, format!("the sheets of {} do not give every piece", paper.name), fact.clone())
-            .plainly(format!("for {} the {fact}", count(cards, "card")))
+            .plainly(format!("for {} the {fact}", counted(cards, "card")))
             .help(help);
     if let Some(most) = project.plan.most.filter(|most| *most < cards) {
         let sure = if project.plan.aims.cards.proven { "at most" } else { "so far as was found" };
-        finding = finding.also(design.cards.span, format!("the sheets give {} {sure}", count(most, "card")));
+        finding = finding.also(design.cards.span, format!("the sheets give {} {sure}", counted(most, "card")));
     }
     finding
 }

@@ -6,7 +6,8 @@ use crate::geometry::Edge;
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::{ground_span, length, list, the_ground, the_layer};
+use crate::rules::tell::{ground_span, length, the_ground, the_layer};
+use crate::words::english::check::borders;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -37,12 +38,12 @@ fn compare(project: &Project, id: LayerId) -> Option<Finding> {
     }
     let unlike: Vec<(Edge, Length, Length)> =
         real.iter().copied().filter(|(_, claimed, shows)| claimed != shows).collect();
-    let fact = facts(&unlike, |(edge, _, shows)| (*edge, *shows));
-    let said = facts(&unlike, |(edge, claimed, _)| (*edge, *claimed));
+    let fact = borders(&unlike.iter().map(|(edge, _, shows)| (*edge, *shows)).collect::<Vec<_>>());
+    let said = borders(&unlike.iter().map(|(edge, claimed, _)| (*edge, *claimed)).collect::<Vec<_>>());
     let the_ground = the_ground(design, layer.onto);
     let mend = match resized(project, layer, &real) {
         Some(size) => format!("make the {} {size}, or say `shows: {}`", design.piece(layer.piece).name, honest(&real)),
-        None => format!("say `shows: {}`, or lay it where {said}", honest(&real)),
+        None => format!("say `shows: {}`, or lay it so that {said}", honest(&real)),
     };
     let the_layer = the_layer(design, id);
     let mut finding = Finding::error(
@@ -51,7 +52,7 @@ fn compare(project: &Project, id: LayerId) -> Option<Finding> {
         format!("the border of {the_ground} round {the_layer} is not what `shows` says"),
         fact.clone(),
     )
-    .plainly(format!("{the_layer} is said to show {said} of {the_ground}, but {fact}"))
+    .plainly(format!("{the_layer} is said to be laid so that {said} of {the_ground}, but {fact}"))
     .help(mend);
     let piece = design.piece(layer.piece);
     finding = finding.also(piece.size_span, format!("the {} is {}", piece.name, piece.size.in_units(project.units())));
@@ -67,27 +68,6 @@ fn shown(project: &Project, id: LayerId, edge: Edge) -> i64 {
     let placed = project.layout.placed(id);
     let trimmed = placed.trimmed.iter().flatten().copied().reduce(crate::geometry::Rect::hull);
     placed.onto.border(trimmed.unwrap_or(placed.block), edge)
-}
-
-/// `1/4 in shows at the left and right, 1/8 in at the top`.
-fn facts<T>(borders: &[T], of: impl Fn(&T) -> (Edge, Length)) -> String {
-    let mut groups: Vec<(Length, Vec<String>)> = Vec::new();
-    for (edge, shows) in borders.iter().map(of) {
-        match groups.iter_mut().find(|(known, _)| *known == shows) {
-            Some((_, edges)) => edges.push(edge.word().to_owned()),
-            None => groups.push((shows, vec![edge.word().to_owned()])),
-        }
-    }
-    let told: Vec<String> = groups
-        .iter()
-        .enumerate()
-        .map(|(n, (shows, edges))| {
-            let verb = if n == 0 { " shows" } else { "" };
-            let place = if edges.len() == 4 { "all round".to_owned() } else { format!("at the {}", list(edges)) };
-            format!("{shows}{verb} {place}")
-        })
-        .collect();
-    told.join(", ")
 }
 
 /// The claim that would be true.

@@ -6,7 +6,8 @@ use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::{Axis, ground_span, key, length, list, the_ground, the_layer};
+use crate::rules::tell::{Axis, ground_span, key, length, the_ground, the_layer};
+use crate::words::english::listed_words;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -54,7 +55,7 @@ fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> Finding {
     let (the_layer, the_ground) = (the_layer(design, id), the_ground(design, onto));
     let faults: Vec<Fault> =
         Axis::BOTH.iter().filter_map(|axis| fault(project, id, onto, ground, *axis, &the_ground)).collect();
-    let facts = list(&faults.iter().map(|fault| fault.fact.clone()).collect::<Vec<_>>());
+    let facts = listed_words(&faults.iter().map(|fault| fault.fact.clone()).collect::<Vec<_>>());
     let single = layer.arrangement.count() == 1;
     let all_large = faults.iter().all(|fault| fault.too_large);
     let help = if all_large && single && faults.len() == 2 && layer.quarter_turns.is_multiple_of(2) {
@@ -63,7 +64,7 @@ fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> Finding {
         let size = Size::new(inside(room.width, ruler), inside(room.height, ruler));
         format!("make it {size} or smaller, or say `trim flush: {}`", ground_name(project, onto))
     } else {
-        let mut help = list(&faults.iter().map(|fault| fault.help.clone()).collect::<Vec<_>>());
+        let mut help = listed_words(&faults.iter().map(|fault| fault.help.clone()).collect::<Vec<_>>());
         if all_large && single {
             help = format!("{help}, or say `trim flush: {}`", ground_name(project, onto));
         }
@@ -81,7 +82,7 @@ fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> Finding {
             .filter(|axis| past_by(ground, project.layout.placed(id).block, **axis).is_some())
             .map(|axis| format!("{} {}", length(project, axis.extent(ground)), axis.measure()))
             .collect();
-        finding = finding.also(ground_span, format!("{the_ground} is {}", list(&wide)));
+        finding = finding.also(ground_span, format!("{the_ground} is {}", listed_words(&wide)));
     }
     finding
 }

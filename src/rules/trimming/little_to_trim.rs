@@ -5,8 +5,9 @@ use crate::design::model::{Along, LayerId};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Edge;
 use crate::project::Project;
-use crate::rules::tell::{Axis, length, list, the_ground, the_layer};
+use crate::rules::tell::{Axis, length, the_ground, the_layer};
 use crate::rules::{Rule, hand};
+use crate::words::english::listed_words;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -47,7 +48,7 @@ fn little(project: &Project, id: LayerId) -> Option<Finding> {
         .iter()
         .map(|(_, edge)| format!("{} to trim at the {}", length(project, trimmed.over(*edge)), edge.word()))
         .collect();
-    let fact = list(&told);
+    let fact = listed_words(&told);
     let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
     let end = hand::easy(project.units());
     let help = if axis.along(layer) == Along::Centre && layer.arrangement.count() == 1 {

@@ -5,8 +5,9 @@ use crate::design::model::{Along, LayerId};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Edge;
 use crate::project::Project;
-use crate::rules::tell::{Axis, ground_span, length, list, the_ground, the_layer};
+use crate::rules::tell::{Axis, ground_span, length, the_ground, the_layer};
 use crate::rules::{Rule, hand};
+use crate::words::english::listed_words;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -59,7 +60,7 @@ fn tell(project: &Project, id: LayerId, trimmed: &Trimmed, axis: Axis, short: &[
         .iter()
         .map(|edge| format!("{} short at the {}", length(project, -trimmed.over(*edge)), edge.word()))
         .collect();
-    let fact = list(&ends);
+    let fact = listed_words(&ends);
     let end = hand::easy(project.units());
     let centred = axis.along(layer) == Along::Centre;
     let help = if centred && layer.arrangement.count() == 1 {

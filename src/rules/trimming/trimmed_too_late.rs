@@ -6,7 +6,8 @@ use crate::diagnostic::{Finding, Severity};
 use crate::geometry::{Edge, Rect};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::{length, list, the_ground, the_layer};
+use crate::rules::tell::{length, the_ground, the_layer};
+use crate::words::english::listed_words;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -60,7 +61,7 @@ fn tell(project: &Project, id: LayerId, target: LayerId, trimmed: &Trimmed) -> O
     let (the_layer, the_target, the_under) =
         (the_layer(design, id), the_ground(design, Onto::Layer(target)), the_ground(design, under));
     let border = length(project, ground.border(trimmed.target, first));
-    let edges = list(&cut.iter().map(|edge| edge.word().to_owned()).collect::<Vec<_>>());
+    let edges = listed_words(&cut.iter().map(|edge| edge.word().to_owned()).collect::<Vec<_>>());
     let fact = format!("{border} of {the_under} shows at the {edges}");
     let flush = layer.trim_flush.as_ref()?;
     Some(

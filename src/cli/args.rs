@@ -1,0 +1,109 @@
+//! The words of the command line.
+
+use crate::length::Units;
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// Checks, cuts, draws and publishes printable greeting-card sketches.
+#[derive(Debug, Parser)]
+#[command(name = "trimwright", version, about, max_term_width = 100)]
+pub(super) struct Arguments {
+    #[command(subcommand)]
+    pub(super) command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+pub(super) enum Command {
+    /// Write a new design that checks clean and draws at once
+    New(New),
+    /// Check designs and read them back
+    Check(Check),
+    /// Print how the paper is cut
+    Cuts(Cuts),
+    /// Publish designs as printable handouts
+    Publish(Publish),
+    /// Explain a rule, or list them all
+    Explain(Explain),
+}
+
+#[derive(Debug, Args)]
+pub(super) struct New {
+    /// Name of the new design, such as `kite-day`; the file is `kite-day.yaml`
+    pub(super) name: PathBuf,
+    /// Start from another design, such as last month's: its month and title are changed
+    #[arg(long, value_name = "FILE")]
+    pub(super) like: Option<PathBuf>,
+    /// The month of the handout; the next month unless said
+    #[arg(long, value_name = "YYYY-MM")]
+    pub(super) month: Option<String>,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Check {
+    /// Design files
+    #[arg(required = true, value_name = "FILE")]
+    pub(super) files: Vec<PathBuf>,
+    /// Say each finding in two plain sentences
+    #[arg(long, conflicts_with = "format")]
+    pub(super) plain: bool,
+    /// How to print the findings
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(super) format: Format,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Cuts {
+    /// Design file; one with only `cards`, `papers` and `pieces` will do
+    #[arg(value_name = "FILE")]
+    pub(super) file: PathBuf,
+    /// Which edition; the one the design is made in unless said
+    #[arg(long, value_enum)]
+    pub(super) units: Option<UnitsWord>,
+    /// How to print the plan
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(super) format: Format,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Publish {
+    /// Design files
+    #[arg(required = true, value_name = "FILE")]
+    pub(super) files: Vec<PathBuf>,
+    /// Folder for the editions
+    #[arg(long, value_name = "DIR", default_value = "output")]
+    pub(super) to: PathBuf,
+    /// Draw a design with errors all the same, marked DRAFT on every page
+    #[arg(long)]
+    pub(super) draft: bool,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Explain {
+    /// The rule's name, as a report prints it
+    pub(super) rule: Option<String>,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(super) enum Format {
+    /// For people
+    Text,
+    /// For programs
+    Json,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(super) enum UnitsWord {
+    /// Inches, for Letter paper
+    Inch,
+    /// Millimetres, for A4 paper
+    Metric,
+}
+
+impl UnitsWord {
+    pub(super) const fn units(self) -> Units {
+        match self {
+            Self::Inch => Units::Inch,
+            Self::Metric => Units::Metric,
+        }
+    }
+}

@@ -1,0 +1,117 @@
+//! `cuts FILE`
+
+use super::args::{Cuts, Format};
+use super::{Ended, Failure, open, say, show};
+use crate::assembly::tell;
+use crate::cutting::json;
+use crate::cutting::plan::Aim;
+use crate::pipeline;
+use crate::project::Project;
+use crate::words::Line;
+use crate::words::english::{self, cutting};
+use std::fmt::Write as _;
+use std::io::Write;
+
+pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failure> {
+    let opened = open::open(&arguments.file)?;
+    let name = opened.source.name();
+    let outcome = pipeline::run(&opened.source, &opened.stem);
+    show::report(&opened.source, &outcome.findings);
+    let ended = if outcome.has_errors() { Ended::Errors } else { Ended::Fine };
+    let project = match arguments.units {
+        None => outcome.editions.first(),
+        Some(units) => outcome.editions.iter().find(|project| project.units() == units.units()),
+    };
+    let Some(project) = project else {
+        if ended == Ended::Errors {
+            return Ok(ended);
+        }
+        let units = arguments.units.map_or("", |units| units.units().word());
+        return Err(Failure::new(format!("`{name}` has no {units} edition; its `units` says which it has")));
+    };
+    if ended == Ended::Fine
+        && let Err(faults) = pipeline::referee(std::slice::from_ref(project))
+    {
+        return Err(Failure::new(super::publish::refused(&opened.source, &faults)));
+    }
+    match arguments.format {
+        Format::Json => {
+            let value = json::to_json(&project.design, &project.plan);
+            let text = serde_json::to_string_pretty(&value).map_err(|error| Failure::new(error.to_string()))?;
+            say(out, &format!("{text}\n"))?;
+        }
+        Format::Text => say(out, &readable(project))?,
+    }
+    Ok(ended)
+}
+
+/// The plan as text that stands without a picture.
+fn readable(project: &Project) -> String {
+    let (design, plan) = (&project.design, &project.plan);
+    let mut text = format!("{}\n", cutting::plan_title(&design.title.value, design.cards.value, project.units().sign()));
+    let left = plan.leftovers();
+    for (index, sheet) in plan.sheets.iter().enumerate() {
+        let paper = design.paper(sheet.paper);
+        let alone = plan.sheets.iter().filter(|other| other.paper == sheet.paper).count() == 1;
+        let numbers = if alone { String::new() } else { format!(" ({})", cutting::sheet_numbers(&sheet.numbers)) };
+        let note = tell::sheet_note(design, sheet).to_plain();
+        let _ = write!(text, "\n{}{numbers}: {note}\n", english::capital(&paper.name));
+        for row in &sheet.cuts {
+            let told = tell::row(design, plan, sheet, row);
+            wrap(&mut text, &told.cuts, &told.whole.to_plain());
+        }
+        let pieces = tell::named_counts(design, &sheet.pieces());
+        wrap(&mut text, "", &cutting::you_have(&pieces).to_plain());
+        let over: Vec<Line> = left
+            .iter()
+            .filter(|left| left.sheet == index && left.number > 0)
+            .map(|left| {
+                let count = u32::try_from(left.parts.len()).unwrap_or(u32::MAX);
+                cutting::leftover(left.number, &left.size.numbers(design.units), count)
+            })
+            .collect();
+        if !over.is_empty() {
+            wrap(&mut text, "", &cutting::left_over(over).to_plain());
+        }
+    }
+    let sheets = u32::try_from(plan.sheets_used()).unwrap_or(u32::MAX);
+    let diagrams = u32::try_from(plan.diagrams()).unwrap_or(u32::MAX);
+    let _ = write!(text, "\n{}\n", cutting::totals(plan.cuts(), sheets, diagrams));
+    for missing in &plan.missing {
+        let name = &design.piece(missing.piece).name;
+        let line = cutting::missing(missing.count, name, &design.paper(missing.paper).name);
+        let _ = writeln!(text, "{line}");
+    }
+    let aims = &plan.aims;
+    for (aim, word) in [
+        (aims.cards, cutting::Aimed::Cards),
+        (aims.sheets, cutting::Aimed::Sheets),
+        (aims.diagrams, cutting::Aimed::Diagrams),
+        (aims.cuts, cutting::Aimed::Cuts),
+        (aims.changes, cutting::Aimed::Changes),
+    ] {
+        let Aim { found, bound, proven } = aim;
+        let _ = writeln!(text, "  {}", cutting::aim(word, found, bound, proven));
+    }
+    text
+}
+
+/// Wraps a line to 96 columns behind a column for the cut numbers.
+fn wrap(text: &mut String, head: &str, line: &str) {
+    let mut column = 0;
+    let mut first = true;
+    for word in line.split(' ') {
+        let width = word.chars().count();
+        if first || column + 1 + width > 96 {
+            let head = if first { head } else { "" };
+            let break_before = if first { "" } else { "\n" };
+            let _ = write!(text, "{break_before}  {head:<8}{word}");
+            column = 10 + width;
+            first = false;
+        } else {
+            let _ = write!(text, " {word}");
+            column += 1 + width;
+        }
+    }
+    text.push('\n');
+}

@@ -1,0 +1,81 @@
+//! `publish FILE… --to DIR`
+
+use super::args::Publish;
+use super::{Ended, Failure, open, report, say, show};
+use crate::cutting::verify::Fault;
+use crate::edition::{bundle, publish};
+use crate::files::Disk;
+use crate::length::Units;
+use crate::pipeline;
+use crate::source::Source;
+use std::io::Write;
+use std::path::Path;
+
+pub(super) fn run(arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Failure> {
+    let mut ended = Ended::Fine;
+    for path in &arguments.files {
+        let one = one(path, arguments, out).or_else(|failure| match failure {
+            Failure(what) if what == super::BROKEN_PIPE => Err(Failure(what)),
+            // One design that cannot be run does not keep the others from their readers.
+            Failure(what) => {
+                show::talk(&format!("trimwright: {what}"));
+                Ok(Ended::CouldNotRun)
+            }
+        })?;
+        ended = ended.max(one);
+    }
+    Ok(ended)
+}
+
+fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Failure> {
+    let opened = open::open(path)?;
+    let name = opened.source.name();
+    let outcome = pipeline::run(&opened.source, &opened.stem);
+    show::report(&opened.source, &outcome.findings);
+    let broken = outcome.has_errors();
+    if broken && !arguments.draft {
+        show::talk(&format!(
+            "trimwright: `{name}` is not published: {}; mend it, or see it as it is with --draft",
+            show::tally(&outcome.findings).unwrap_or_default()
+        ));
+        return Ok(Ended::Errors);
+    }
+    if outcome.editions.is_empty() {
+        show::talk(&format!("trimwright: `{name}` has too many faults to be drawn"));
+        return Ok(Ended::Errors);
+    }
+    if outcome.editions.iter().any(|project| project.design.card.is_none()) {
+        return Err(Failure::new(format!(
+            "cannot publish `{name}`: it has no `card` and no `front`, so only `trimwright cuts` can use it"
+        )));
+    }
+    if !broken && let Err(faults) = pipeline::referee(&outcome.editions) {
+        return Err(Failure::new(refused(&opened.source, &faults)));
+    }
+    let lines: Option<Vec<String>> = arguments
+        .draft
+        .then(|| report::plain(&opened.source, &outcome.findings).lines().map(str::to_owned).collect());
+    let bundle = bundle::bundle(&outcome.editions, &opened.stem, lines.as_deref())
+        .map_err(|what| Failure::new(format!("cannot publish `{name}`: {what}")))?;
+    let written = publish::publish(&mut Disk, &arguments.to, &bundle).map_err(|error| {
+        Failure::new(format!("cannot write `{}`: {}", arguments.to.join(&bundle.folder).display(), open::cause(&error)))
+    })?;
+    for path in written {
+        say(out, &format!("{}\n", path.display()))?;
+    }
+    Ok(if broken { Ended::Errors } else { Ended::Fine })
+}
+
+/// What is said when the referee does not end with the promised pieces: a fault of the program,
+/// never of the design, and nothing is printed from it.
+pub(super) fn refused(source: &Source, faults: &[(Units, Fault)]) -> String {
+    let mut text = format!(
+        "`{}` is held back: the cuts, replayed one by one, do not give what the plan promises. This is a fault of \
+         trimwright, not of the design; please report it with the design file.",
+        source.name()
+    );
+    for (units, fault) in faults {
+        text.push_str(&format!("\n  {} edition: {}", units.word(), fault.message));
+    }
+    text
+}

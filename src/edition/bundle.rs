@@ -1,0 +1,116 @@
+//! What an edition holds: names and bytes, made from the projects alone.
+//!
+//! Takes the checked projects of one design, gives a [`Bundle`]. Must never know a disk.
+
+use crate::cutting::json;
+use crate::design::model::{Design, VersionId};
+use crate::drawing::figures;
+use crate::handout;
+use crate::length::Units;
+use crate::preview;
+use crate::project::Project;
+use std::collections::BTreeMap;
+use std::path::PathBuf;
+
+/// Width of `front-<version>.png`, pixels.
+pub const FRONT_PIXELS: u32 = 1200;
+
+/// One edition, ready to be written.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Bundle {
+    /// The folder's name: `2026-11-lantern-row`, with `-draft` behind it for a draft.
+    pub folder: String,
+    /// Its files.
+    pub files: BTreeMap<PathBuf, Vec<u8>>,
+}
+
+/// `letter-inch` or `a4-metric`: the page and the units of an edition, in file names.
+#[must_use]
+pub const fn edition_name(units: Units) -> &'static str {
+    match units {
+        Units::Inch => "letter-inch",
+        Units::Metric => "a4-metric",
+    }
+}
+
+/// Makes everything that an edition holds. `draft` gives the findings as plain lines: every page is
+/// then marked and the folder is another one, so that a draft never replaces an edition.
+///
+/// # Errors
+/// What could not be made and why, in one sentence.
+pub fn bundle(projects: &[Project], stem: &str, draft: Option<&[String]>) -> Result<Bundle, String> {
+    let first = projects.first().ok_or("there is nothing to publish")?;
+    let month = first.design.month.map_or_else(|| "undated".to_owned(), |month| month.value.to_string());
+    let (folder_tail, file_head) = if draft.is_some() { ("-draft", "draft") } else { ("", "handout") };
+    let mut files = BTreeMap::new();
+    for project in projects {
+        let name = edition_name(project.units());
+        files.insert(PathBuf::from(format!("{file_head}-{name}.pdf")), handout::typeset(project, draft)?);
+        let plan = json::to_json(&project.design, &project.plan);
+        files.insert(PathBuf::from(format!("plan-{name}.json")), pretty(&plan)?);
+    }
+    for (version, name) in first.design.version_ids().zip(front_names(&first.design)) {
+        files.insert(PathBuf::from(name), front_png(first, version)?);
+    }
+    Ok(Bundle { folder: format!("{month}-{stem}{folder_tail}"), files })
+}
+
+/// The front of a version as a picture.
+///
+/// # Errors
+/// What the renderer says.
+pub fn front_png(project: &Project, version: VersionId) -> Result<Vec<u8>, String> {
+    preview::png(&figures::front(project, version), FRONT_PIXELS)
+}
+
+fn pretty(value: &serde_json::Value) -> Result<Vec<u8>, String> {
+    let mut bytes = serde_json::to_vec_pretty(value).map_err(|error| error.to_string())?;
+    bytes.push(b'\n');
+    Ok(bytes)
+}
+
+/// `front-dusk.png` for each version; `front.png` where the versions have no names. Two names that
+/// come to the same file name are told apart by a number.
+#[must_use]
+pub fn front_names(design: &Design) -> Vec<String> {
+    let mut names: Vec<String> = Vec::new();
+    for version in &design.versions {
+        let slug = file_word(&version.name);
+        let base = if slug.is_empty() { "front".to_owned() } else { format!("front-{slug}") };
+        let mut name = format!("{base}.png");
+        let mut number = 2;
+        while names.contains(&name) {
+            name = format!("{base}-{number}.png");
+            number += 1;
+        }
+        names.push(name);
+    }
+    names
+}
+
+/// A name as a part of a file name: lower case, letters, digits and single hyphens only, at most 60
+/// characters, so that nothing a designer types can climb out of the folder.
+#[must_use]
+pub fn file_word(name: &str) -> String {
+    let mut word = String::new();
+    for letter in name.to_lowercase().chars().take(60) {
+        if letter.is_alphanumeric() {
+            word.push(letter);
+        } else if !word.is_empty() && !word.ends_with('-') {
+            word.push('-');
+        }
+    }
+    word.trim_end_matches('-').to_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_cannot_climb() {
+        assert_eq!(file_word("../../Dusk & Ember!"), "dusk-ember");
+        assert_eq!(file_word("Frühling 2"), "frühling-2");
+        assert_eq!(file_word("///"), "");
+    }
+}
