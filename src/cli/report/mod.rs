@@ -4,6 +4,7 @@
 //! finding says was decided where it was raised.
 
 mod json;
+mod lines;
 mod plain;
 mod text;
 

@@ -16,8 +16,8 @@ fn one(source: &Source, finding: &Finding) -> String {
     let line = source.position(finding.primary.span.start).line;
     let fault = match (&finding.plain, finding.edition) {
         (Some(plain), None) => plain.clone(),
-        (Some(plain), Some(Units::Inch)) => format!("In the inch edition: {plain}"),
-        (Some(plain), Some(Units::Metric)) => format!("In the metric edition: {plain}"),
+        (Some(plain), Some(Units::Inch)) => format!("in the inch edition {plain}"),
+        (Some(plain), Some(Units::Metric)) => format!("in the metric edition {plain}"),
         (None, _) if finding.primary.text.is_empty() => told(finding),
         (None, _) => format!("{} ({})", told(finding), finding.primary.text),
     };

@@ -1,17 +1,23 @@
 //! The report for a terminal: each finding with its lines of the file.
 
+use super::lines::{Mark, lines};
 use super::{tame, told};
 use crate::diagnostic::{Finding, Severity};
-use crate::source::{Source, Span};
-use annotate_snippets::{Annotation, AnnotationKind, Level, Renderer, Snippet};
-use std::ops::Range;
+use crate::source::Source;
+use annotate_snippets::{Annotation, AnnotationKind, Level, Origin, Renderer, Snippet};
 
-/// Every finding in the order given, a blank line between two, ending with a line break.
-/// Nothing at all where there are none.
+/// The most findings that are shown: nobody mends more at once, and a hostile file has thousands.
+const MOST: usize = 500;
+
+/// Every finding in the order given, an empty line between two, ending with a line break.
+/// Nothing at all where there are none. Past [`MOST`] only their number is said.
 #[must_use]
 pub fn text(source: &Source, findings: &[Finding], colour: bool) -> String {
     let renderer = if colour { Renderer::styled() } else { Renderer::plain() };
-    let shown: Vec<String> = findings.iter().map(|finding| one(source, finding, &renderer)).collect();
+    let mut shown: Vec<String> = findings.iter().take(MOST).map(|finding| one(source, finding, &renderer)).collect();
+    if findings.len() > MOST {
+        shown.push(format!("and {} more, not shown\n", findings.len() - MOST));
+    }
     shown.join("\n")
 }
 
@@ -21,58 +27,32 @@ fn one(source: &Source, finding: &Finding, renderer: &Renderer) -> String {
         Severity::Warning => Level::WARNING,
         Severity::Note => Level::NOTE,
     };
-    let window = window(source, finding);
-    let mark = |kind: AnnotationKind, span: Span, label: &str| -> Annotation<'_> {
-        let marked = kind.span(within(source, span, &window));
-        if label.is_empty() { marked } else { marked.label(tame(label)) }
-    };
-    let snippet = Snippet::source(&source.text()[window.clone()])
-        .line_start(source.position(window.start).line)
-        .path(tame(source.name()))
-        .annotation(mark(AnnotationKind::Primary, finding.primary.span, &finding.primary.text))
-        .annotations(finding.others.iter().map(|other| mark(AnnotationKind::Context, other.span, &other.text)));
-    let mut group = level.primary_title(tame(&told(finding))).id(finding.code).element(snippet);
+    let place = source.position(finding.primary.span.start);
+    let origin = Origin::path(tame(source.name())).line(place.line).char_column(place.column);
+    let shown = lines(source, finding);
+    let snippet =
+        Snippet::source(shown.text.as_str()).line_start(shown.first).annotations(shown.marks.iter().map(mark));
+    let mut group = level.primary_title(tame(&told(finding))).id(finding.code).element(origin).element(snippet);
     if let Some(help) = &finding.help {
         group = group.element(Level::HELP.message(tame(help)));
     }
     tighten(&renderer.render(&[group]))
 }
 
-/// The whole lines from the first to the last place of a finding: a report shows no others, and
-/// a large file is not walked again for each.
-fn window(source: &Source, finding: &Finding) -> Range<usize> {
-    let text = source.text();
-    let all = finding.others.iter().fold(finding.primary.span, |all, other| all.to(other.span));
-    let end = all.end.max(all.start).min(text.len());
-    let start = floor(text, all.start.min(end));
-    let start = text[..start].rfind('\n').map_or(0, |at| at + 1);
-    let end = text.as_bytes()[end..].iter().position(|byte| *byte == b'\n').map_or(text.len(), |at| end + at);
-    start..end
+fn mark<'a>(mark: &Mark<'_>) -> Annotation<'a> {
+    let kind = if mark.primary { AnnotationKind::Primary } else { AnnotationKind::Context };
+    let marked = kind.span(mark.at.clone());
+    if mark.label.is_empty() { marked } else { marked.label(tame(mark.label)) }
 }
 
-/// A span as the bytes of the window, on whole characters.
-fn within(source: &Source, span: Span, window: &Range<usize>) -> Range<usize> {
-    let text = &source.text()[window.clone()];
-    let start = floor(text, span.start.saturating_sub(window.start));
-    let end = floor(text, span.end.saturating_sub(window.start)).max(start);
-    start..end
-}
-
-fn floor(text: &str, at: usize) -> usize {
-    let mut at = at.min(text.len());
-    while !text.is_char_boundary(at) {
-        at -= 1;
-    }
-    at
-}
-
-/// Without the lines that hold nothing but the gutter: the numbers say what was left out.
+/// Without the lines that hold nothing but the gutter, and without blanks at the end of a line: the
+/// numbers say what was left out.
 fn tighten(report: &str) -> String {
     let mut out = String::with_capacity(report.len() + 1);
     for line in report.lines() {
         let bare = anstream::adapter::strip_str(line).to_string();
         if !matches!(bare.trim(), "|" | "...") {
-            out.push_str(line);
+            out.push_str(line.trim_end());
             out.push('\n');
         }
     }
