@@ -9,7 +9,7 @@
 mod parse;
 mod print;
 
-pub use parse::{LengthError, parse_length, parse_size};
+pub use parse::{LengthError, LengthFault, parse_length, parse_size};
 pub use print::fraction;
 
 use std::cmp::Ordering;

@@ -39,7 +39,11 @@ pub fn run(source: &Source, stem: &str) -> Outcome {
         Ok(root) => root,
         Err(finding) => return Outcome { editions: Vec::new(), findings: vec![finding] },
     };
-    let editions = settle::editions(&root);
+    let mut editions = settle::units_asked(&root);
+    if editions.is_empty() {
+        // A file for `cuts` need not say: its first length does.
+        editions.push(settle::first_units(&root).unwrap_or(Units::Inch));
+    }
     let mut outcome = Outcome::default();
     let mut found: Vec<(Units, Vec<Finding>)> = Vec::new();
     for units in &editions {

@@ -8,3 +8,5 @@ mod house;
 mod placing;
 mod reading;
 mod reports;
+mod sample;
+mod support;

@@ -1,1 +1,218 @@
 //! Nodes to the settled design.
+//!
+//! Takes a [`Node`] tree, gives a [`Design`] for one system of units and everything that is wrong
+//! with it, each fault in its place. Must never know where a layer comes to lie or how paper is cut.
+
+mod desk;
+mod extras;
+mod front;
+mod head;
+mod measures;
+mod names;
+mod papers;
+mod pieces;
+mod placing;
+mod versions;
+
+use super::model::{Card, Design, PieceId};
+use super::nodes::Node;
+use super::sizes::named;
+use crate::diagnostic::Finding;
+use crate::length::Units;
+use crate::source::{Source, Span, Spanned};
+use desk::Desk;
+use versions::{Declared, MOST_CARDS};
+
+const KEYS: [&str; 16] = [
+    "title",
+    "month",
+    "designer",
+    "about",
+    "cards",
+    "units",
+    "workshop",
+    "card",
+    "papers",
+    "pieces",
+    "versions",
+    "front",
+    "notes",
+    "leftovers",
+    "supplies",
+    "tools",
+];
+
+/// What a design needs that is not only for `cuts`, and how each may be written.
+const NEEDED: [(&str, &str); 5] = [
+    ("title", "Lantern Row"),
+    ("month", "2026-11"),
+    ("units", "inch"),
+    ("card", "{size: 4 1/4 x 5 1/2 in, fold: side, from: white}"),
+    ("front", "[{place: mat, centre: both ways}]"),
+];
+
+/// What settling gives.
+#[derive(Debug, Clone)]
+pub struct Settled {
+    /// The design, wherever everything a later stage needs could be made out.
+    pub design: Option<Design>,
+    /// What is wrong, in the order of the file.
+    pub findings: Vec<Finding>,
+}
+
+/// The systems that a design asks for, first the one it is designed in; empty where the file does
+/// not say, or says it wrong.
+#[must_use]
+pub fn units_asked(root: &Node) -> Vec<Units> {
+    root.get("units").and_then(head::units_of).unwrap_or_default()
+}
+
+/// The system of the first length under `papers` or `pieces`: what a file for `cuts` is planned in
+/// that does not say its units.
+#[must_use]
+pub fn first_units(root: &Node) -> Option<Units> {
+    ["papers", "pieces"].iter().find_map(|key| root.get(key).and_then(units_within))
+}
+
+fn units_within(node: &Node) -> Option<Units> {
+    match node {
+        Node::Scalar(scalar) => units_of_text(&scalar.text),
+        Node::List(list) => list.items.iter().find_map(units_within),
+        Node::Map(map) => {
+            let wanted =
+                map.entries.iter().filter(|(key, _)| !matches!(key.value.as_str(), "weight" | "from" | "stamp"));
+            wanted.into_iter().find_map(|(_, value)| units_within(value))
+        }
+    }
+}
+
+/// The system of the first unit or named size in a text.
+fn units_of_text(text: &str) -> Option<Units> {
+    let half = names::tidy(text.split('|').next().unwrap_or(text));
+    let first = half.split(" and ").next().unwrap_or(&half);
+    let size = first.split_once(" of ").map_or(first, |(_, size)| size);
+    if let Some(size) = named(size) {
+        return Some(size.size.width.unit().system());
+    }
+    if let Ok(size) = crate::length::parse_size(size) {
+        return Some(size.width.unit().system());
+    }
+    let border = size.rsplit(" less ").next()?.strip_suffix(" all round")?;
+    crate::length::parse_length(border).ok().map(|length| length.unit().system())
+}
+
+/// Settles a design for the edition in `units`. `stem` is the file's stem: the title of a file for
+/// `cuts` that has none.
+#[must_use]
+pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled {
+    let asked = units_asked(root);
+    let asked = if asked.is_empty() { vec![units] } else { asked };
+    let mut desk = Desk::new(source, units, asked);
+    let design = whole(&mut desk, root, stem);
+    let mut findings = desk.findings;
+    findings.sort_by_key(|finding| finding.primary.span);
+    Settled { design, findings }
+}
+
+fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> {
+    if !matches!(root, Node::Map(_)) {
+        let span = root.span();
+        let label = if root.is_empty() { "the file is empty" } else { "no `key: value` here" };
+        desk.note(
+            Finding::error("not-a-design", Span::new(span.start, span.start), "the file is not a design", label)
+                .help("start it with lines such as `title: Lantern Row` and `cards: 8`")
+                .plainly("The file does not describe a card."),
+        );
+        return None;
+    }
+    let top = desk.fields(root, "the design", Span::new(root.span().start, root.span().start + 1), &KEYS)?;
+    let for_cuts = top.get("card").is_none() && top.get("front").is_none();
+    for (key, such_as) in NEEDED {
+        if !for_cuts {
+            let _ = desk.required(&top, key, such_as);
+        }
+    }
+    let title = top.get("title").map(|field| desk.words(field));
+    let month = top.get("month").map(|field| desk.month(field));
+    let designer = top.get("designer").and_then(|field| desk.words(field));
+    let about = top.get("about").and_then(|field| desk.words(field));
+    let cards = desk.required(&top, "cards", "8").and_then(|field| desk.count(field, MOST_CARDS));
+    if let Some(field) = top.get("units") {
+        desk.units(field);
+    }
+    let workshop = desk.workshop(top.get("workshop"));
+
+    let field = desk.required(&top, "papers", "{white: {sheets: 4 of letter}}");
+    let (paper_names, nodes) = desk.paper_names(field);
+    let papers: Vec<_> = paper_names.list.iter().zip(nodes).map(|(name, node)| desk.paper(name, node).paper).collect();
+    let card_field = top.get("card");
+    let card = card_field.and_then(|field| desk.card(field, &paper_names));
+
+    let field = desk.required(&top, "pieces", "{tag: {size: 2 x 3 in, from: white}}");
+    let (piece_names, nodes) = desk.piece_names(field);
+    let mut drafts = Vec::new();
+    for (name, node) in piece_names.list.iter().zip(nodes) {
+        drafts.push(desk.piece(name, node, &piece_names, &paper_names, !for_cuts, card_field.is_some() || !for_cuts));
+    }
+    let first = usize::from(card_field.is_some());
+    let declared = Declared { pieces: &piece_names, drafts: &drafts, papers: &paper_names, first };
+    let versions = desk.versions(top.get("versions"), cards, &declared);
+    let pieces = desk.settle_pieces(drafts, &piece_names, card.as_ref());
+
+    let layers = desk.layers(top.get("front"), &piece_names);
+    if let Some(field) =
+        top.get("front").filter(|field| matches!(field.node, Node::List(list) if list.items.is_empty()))
+    {
+        desk.note(
+            Finding::error("missing-key", field.key, "`front` is empty", "no layer at all")
+                .help("write at least 1 layer, such as `- {place: mat, centre: both ways}`")
+                .plainly("The card has no layer."),
+        );
+        return None;
+    }
+    let front = desk.front(&layers, first);
+    let notes = desk.notes(top.get("notes"), &layers);
+    let leftovers = desk.leftovers(top.get("leftovers"), &paper_names);
+    let supplies = desk.texts(top.get("supplies"));
+    let tools = desk.texts(top.get("tools"));
+
+    let card = match (card_field, card) {
+        (Some(_), card) => {
+            let card = card?;
+            let (size, span) = card.size?;
+            Some(Card { size, span, fold: card.fold?, from: card.from?.value, base: PieceId(0) })
+        }
+        (None, _) if for_cuts => None,
+        (None, _) => return None,
+    };
+    let title = title.flatten().unwrap_or_else(|| Spanned::new(stem.to_owned(), Span::default()));
+    let month = month.flatten();
+    let papers: Vec<_> = papers.into_iter().collect::<Option<_>>()?;
+    let (pieces, front) = (pieces?, front?);
+    let has_front = top.get("front").is_some();
+    if (has_front != card.is_some()) || papers.is_empty() || (has_front && month.is_none()) {
+        return None;
+    }
+    let counted = has_front || pieces.iter().all(|piece| piece.per_card.is_some());
+    counted.then_some(())?;
+    Some(Design {
+        units: desk.units,
+        asked: desk.asked.clone(),
+        title,
+        month,
+        designer,
+        about,
+        cards: cards?,
+        workshop,
+        card,
+        papers,
+        pieces,
+        versions: versions?,
+        front,
+        notes,
+        leftovers,
+        supplies,
+        tools,
+        has_front,
+    })
+}

@@ -1,0 +1,74 @@
+//! What stands beside the card: notes, ideas for leftovers, supplies and tools.
+
+use super::desk::{Desk, Field};
+use super::front::Drafts;
+use super::names::{Names, tidy};
+use crate::design::model::{Idea, LayerId, Note, NoteOn, PaperId, Work};
+use crate::design::nodes::Node;
+use crate::source::Spanned;
+
+const WORKS: [(&str, Work); 8] = [
+    ("cutting", Work::Cutting),
+    ("stamping", Work::Stamping),
+    ("folding", Work::Folding),
+    ("sorting", Work::Sorting),
+    ("putting together", Work::Units),
+    ("layering", Work::Layering),
+    ("decorating", Work::Decorating),
+    ("posting", Work::Posting),
+];
+
+impl<'a> Desk<'a> {
+    /// Notes to the reader, each on a layer or a kind of work.
+    pub(super) fn notes(&mut self, field: Option<Field<'a>>, layers: &Drafts<'a>) -> Vec<Note> {
+        let items = field.and_then(|field| self.items(field)).unwrap_or_default();
+        items.into_iter().filter_map(|item| self.reader_note(item, layers)).collect()
+    }
+
+    fn reader_note(&mut self, item: Field<'a>, layers: &Drafts<'a>) -> Option<Note> {
+        let fields = self.fields(item.node, "a note", item.key, &["on", "say"])?;
+        let on = self.required(&fields, "on", "layering").and_then(|field| {
+            let text = self.text(field)?;
+            let name = tidy(text.value);
+            if let Some((_, work)) = WORKS.iter().find(|(word, _)| *word == name.to_lowercase()) {
+                return Some(NoteOn::Work(*work));
+            }
+            let also = WORKS.map(|(word, _)| word);
+            self.declared(text, &layers.names, &also).map(|layer| NoteOn::Layer(LayerId(layer)))
+        });
+        let text = self.required(&fields, "say", "\"Fold first.\"").and_then(|field| self.words(field));
+        Some(Note { on: on?, text: text? })
+    }
+
+    /// Ideas for what is left.
+    pub(super) fn leftovers(&mut self, field: Option<Field<'a>>, papers: &Names) -> Vec<Idea> {
+        let items = field.and_then(|field| self.items(field)).unwrap_or_default();
+        items.into_iter().filter_map(|item| self.idea(item, papers)).collect()
+    }
+
+    fn idea(&mut self, item: Field<'a>, papers: &Names) -> Option<Idea> {
+        // A map with a key of ours is an idea for one paper; any other is a text with a colon in it.
+        let keyed = matches!(item.node, Node::Map(map) if map.entries.len() > 1
+            || map.entries.iter().any(|(key, _)| matches!(tidy(&key.value).as_str(), "from" | "idea")));
+        if !keyed {
+            return self.words(item).map(|text| Idea { paper: None, text });
+        }
+        let fields = self.fields(item.node, "an idea", item.key, &["from", "idea"])?;
+        let from = fields.get("from").map(|field| {
+            let text = self.text(field)?;
+            self.declared(text, papers, &[]).map(PaperId)
+        });
+        let text = self.required(&fields, "idea", "\"A tag.\"").and_then(|field| self.words(field));
+        let paper = match from {
+            Some(paper) => Some(paper?),
+            None => None,
+        };
+        Some(Idea { paper, text: text? })
+    }
+
+    /// A list of texts.
+    pub(super) fn texts(&mut self, field: Option<Field<'a>>) -> Vec<Spanned<String>> {
+        let items = field.and_then(|field| self.items(field)).unwrap_or_default();
+        items.into_iter().filter_map(|item| self.words(item)).collect()
+    }
+}

@@ -1,0 +1,110 @@
+//! The head of a design: month, units, workshop and the card.
+
+use super::desk::{Desk, Field, Fields};
+use super::names::{Names, tidy};
+use crate::design::model::{Fold, Month, PaperId, Workshop};
+use crate::design::nodes::Node;
+use crate::design::restate::Role;
+use crate::diagnostic::Finding;
+use crate::length::{Length, Size, Units};
+use crate::source::{Span, Spanned};
+
+const UNITS: [(&str, &[Units]); 4] = [
+    ("inch", &[Units::Inch]),
+    ("metric", &[Units::Metric]),
+    ("inch and metric", &[Units::Inch, Units::Metric]),
+    ("metric and inch", &[Units::Metric, Units::Inch]),
+];
+
+/// The systems that a `units:` value asks for.
+pub(super) fn units_of(node: &Node) -> Option<Vec<Units>> {
+    let Node::Scalar(scalar) = node else { return None };
+    let typed = tidy(&scalar.text).to_lowercase();
+    UNITS.iter().find(|(words, _)| *words == typed).map(|(_, asked)| asked.to_vec())
+}
+
+/// The card as written: its base becomes a piece.
+pub(super) struct CardDraft {
+    pub(super) size: Option<(Size, Span)>,
+    pub(super) fold: Option<Fold>,
+    pub(super) from: Option<Spanned<PaperId>>,
+    pub(super) span: Span,
+}
+
+impl<'a> Desk<'a> {
+    /// Notes a `units:` that is none of the four.
+    pub(super) fn units(&mut self, field: Field<'a>) {
+        let _ = self.word(field, &UNITS);
+    }
+
+    /// A month as `2026-11`.
+    pub(super) fn month(&mut self, field: Field<'a>) -> Option<Spanned<Month>> {
+        let text = self.text(field)?;
+        let parts = text.value.split_once('-').filter(|(year, month)| {
+            year.len() == 4
+                && month.len() == 2
+                && [year, month].iter().all(|part| part.bytes().all(|b| b.is_ascii_digit()))
+        });
+        let numbers = parts.and_then(|(year, month)| Some((year.parse::<u16>().ok()?, month.parse::<u8>().ok()?)));
+        let label = match numbers {
+            Some((year, month)) if (1900..=9999).contains(&year) && (1..=12).contains(&month) => {
+                return Some(Spanned::new(Month { year, month }, text.span));
+            }
+            Some((_, month)) if !(1..=12).contains(&month) => "a year has months 01 to 12",
+            Some(_) => "years run from 1900 to 9999",
+            None => "not a year and a month",
+        };
+        self.note(
+            Finding::error("bad-month", text.span, format!("`{}` is not a month", text.value), label)
+                .help("write the year, a hyphen and the month in 2 digits, such as `2026-11`")
+                .plainly(format!("\"{}\" is not a month such as 2026-11.", text.value)),
+        );
+        None
+    }
+
+    /// What the reader's ruler and hand can do; common practice, no source, where it is not said.
+    pub(super) fn workshop(&mut self, field: Option<Field<'a>>) -> Workshop {
+        let usual = |inch, mm: i64| Length::either(self.units, inch, Length::new(mm, crate::length::Unit::Millimetre));
+        let mut workshop = Workshop {
+            ruler: usual(Length::inch(1, 16), 1_000_000),
+            cutting_error: usual(Length::inch(1, 32), 1_000_000),
+            placing_error: usual(Length::inch(1, 16), 1_500_000),
+        };
+        let Some(field) = field else { return workshop };
+        let known = ["ruler", "cutting error", "placing error"];
+        let Some(fields) = self.fields(field.node, "the workshop", field.key, &known) else { return workshop };
+        let mut said = |name| fields.get(name).and_then(|field| self.length(field, Role::Workshop).map(|l| (l, field)));
+        let ruler = said("ruler");
+        workshop.cutting_error = said("cutting error").map_or(workshop.cutting_error, |(length, _)| length);
+        workshop.placing_error = said("placing error").map_or(workshop.placing_error, |(length, _)| length);
+        match ruler {
+            Some((ruler, field)) if ruler.nm() <= 0 => self.note(
+                Finding::error("size-not-positive", field.node.span(), "the ruler has no step", format!("{ruler}"))
+                    .help("say the distance between 2 marks, such as `1/16 in`")
+                    .plainly("A ruler needs marks that lie apart."),
+            ),
+            Some((ruler, _)) => workshop.ruler = ruler,
+            None => {}
+        }
+        workshop
+    }
+
+    /// The card.
+    pub(super) fn card(&mut self, field: Field<'a>, papers: &Names) -> Option<CardDraft> {
+        let fields: Fields<'a> = self.fields(field.node, "the card", field.key, &["size", "fold", "from"])?;
+        let size = self.required(&fields, "size", "4 1/4 x 5 1/2 in");
+        let size = size.and_then(|field| {
+            let text = self.text(field)?;
+            self.size_in(text, Role::Outright).map(|size| (size, text.span))
+        });
+        let fold = self.required(&fields, "fold", "side");
+        let folds = [("side", Fold::Side), ("top", Fold::Top), ("none", Fold::None)];
+        let fold = fold.and_then(|field| self.word(field, &folds)).map(|fold| fold.value);
+        let from = self.required(&fields, "from", papers.list.first().map_or("white", |name| &name.value));
+        let from = from.and_then(|field| {
+            let text = self.text(field)?;
+            self.declared(text, papers, &[]).map(|paper| Spanned::new(PaperId(paper), text.span))
+        });
+        Some(CardDraft { size, fold, from, span: field.key })
+    }
+}

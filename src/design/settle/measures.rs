@@ -1,0 +1,199 @@
+//! Lengths and sizes as a design states them: one or a pair, each with its twin.
+
+use super::desk::{Desk, Field, Text};
+use super::names::{listed, nearest, tidy};
+use crate::design::restate::{Chosen, Restate, Role, Stated, choose, lacking, suggested, suggested_size};
+use crate::design::sizes::{NAMED, named};
+use crate::diagnostic::Finding;
+use crate::length::{Length, LengthError, Size, Units, parse_length, parse_size};
+use crate::source::Span;
+
+/// How a system is called in a sentence.
+const fn system_words(units: Units) -> &'static str {
+    match units {
+        Units::Inch => "inches",
+        Units::Metric => "millimetres",
+    }
+}
+
+impl<'a> Desk<'a> {
+    /// A length at a key.
+    pub(super) fn length(&mut self, field: Field<'a>, role: Role) -> Option<Length> {
+        let text = self.text(field)?;
+        self.length_in(text, role)
+    }
+
+    /// A length, or a pair, from a text.
+    pub(super) fn length_in(&mut self, text: Text<'_>, role: Role) -> Option<Length> {
+        let stated = self.stated(text, "length", Self::one_length, |length| length.unit().system())?;
+        let twin = |units| {
+            let stated = stated.of(Units::other(units)).copied();
+            stated.map(|length| suggested(length, role, units).to_string())
+        };
+        self.chosen(text, &stated, role, twin)
+    }
+
+    /// A length in one system only.
+    fn one_length(&mut self, text: Text<'_>) -> Option<Length> {
+        match parse_length(text.value) {
+            Ok(length) => Some(length),
+            Err(error) => {
+                self.bad_measure(text.span, &error);
+                None
+            }
+        }
+    }
+
+    /// A size, or a pair, from a text: two lengths or a name.
+    pub(super) fn size_in(&mut self, text: Text<'_>, role: Role) -> Option<Size> {
+        let stated = self.stated(text, "size", Self::one_size, |size| size.width.unit().system())?;
+        let twin = |units| {
+            let stated = stated.of(Units::other(units)).copied();
+            stated.map(|size| suggested_size(size, role, units).to_string())
+        };
+        self.chosen(text, &stated, role, twin)
+    }
+
+    /// A size in one system only: `4 1/4 x 5 1/2 in`, `A6`.
+    pub(super) fn one_size(&mut self, text: Text<'_>) -> Option<Size> {
+        let name = tidy(text.value);
+        let size = match named(&name) {
+            Some(found) => found.size,
+            None if !name.chars().any(|sign| sign.is_numeric()) || looks_like_a_name(&name) => {
+                let known: Vec<&str> = NAMED.iter().map(|size| size.name).collect();
+                let help = match nearest(&name, &known) {
+                    Some(near) => format!("write `{near}`, the nearest of {} named sizes", known.len()),
+                    None => format!("say 2 lengths, such as `4 1/4 x 5 1/2 in`, or 1 of {}", listed(&known)),
+                };
+                self.note(
+                    Finding::error(
+                        "bad-size",
+                        text.span,
+                        format!("`{}` is not a size", text.value),
+                        "no size has this name",
+                    )
+                    .help(help)
+                    .plainly(format!("\"{}\" is not a size.", text.value)),
+                );
+                return None;
+            }
+            None => match parse_size(text.value) {
+                Ok(size) => size,
+                Err(error) => {
+                    self.bad_measure(text.span, &error);
+                    return None;
+                }
+            },
+        };
+        if size.width.nm() > 0 && size.height.nm() > 0 {
+            return Some(size);
+        }
+        self.note(
+            Finding::error("size-not-positive", text.span, "a size is nothing at all", format!("{size}"))
+                .help("make both lengths more than 0")
+                .plainly("A size needs a width and a height above nothing."),
+        );
+        None
+    }
+
+    fn bad_measure(&mut self, span: Span, error: &LengthError) {
+        let label = if error.code() == "missing-unit" { "a number without a unit" } else { "not a length" };
+        self.note(
+            Finding::error(error.code(), span, error.fault.clone(), label)
+                .help(error.help.clone())
+                .plainly(format!("{}.", error.fault.replace('`', "\""))),
+        );
+    }
+
+    /// One value, or two with a `|` between in two systems.
+    fn stated<T>(
+        &mut self,
+        text: Text<'_>,
+        noun: &str,
+        mut one: impl FnMut(&mut Self, Text<'_>) -> Option<T>,
+        system: impl Fn(&T) -> Units,
+    ) -> Option<Stated<T>> {
+        let halves = text.split("|");
+        match halves.as_slice() {
+            [only] => one(self, *only).map(|value| {
+                let units = system(&value);
+                Stated::one(value, units)
+            }),
+            [first, second] => {
+                let (left, right) = (one(self, *first), one(self, *second));
+                let (left, right) = (left?, right?);
+                if system(&left) == system(&right) {
+                    let words = system_words(system(&left));
+                    self.note(
+                        Finding::error(
+                            if noun == "size" { "bad-size" } else { "bad-length" },
+                            second.span,
+                            format!("both halves of a pair are in {words}"),
+                            format!("in {words} again"),
+                        )
+                        .also(first.span, format!("in {words}"))
+                        .help(format!("write 1 half in inches and 1 in {}", system_words(Units::Metric)))
+                        .plainly(format!(
+                            "A {noun} with a | says the same thing once in inches and once in millimetres."
+                        )),
+                    );
+                    return None;
+                }
+                Some(match system(&left) {
+                    Units::Inch => Stated { inch: Some(left), metric: Some(right) },
+                    Units::Metric => Stated { inch: Some(right), metric: Some(left) },
+                })
+            }
+            many => {
+                self.note(
+                    Finding::error(
+                        if noun == "size" { "bad-size" } else { "bad-length" },
+                        text.span,
+                        format!("a {noun} is stated {} times", many.len()),
+                        format!("{} values with `|` between", many.len()),
+                    )
+                    .help("keep at most 2, one in inches and one in millimetres")
+                    .plainly(format!("A {noun} is said once, or once in each of two systems.")),
+                );
+                None
+            }
+        }
+    }
+
+    /// What this edition takes of a stated value; a missing twin is noted in every edition alike.
+    fn chosen<T: Restate>(
+        &mut self,
+        text: Text<'_>,
+        stated: &Stated<T>,
+        role: Role,
+        twin: impl Fn(Units) -> Option<String>,
+    ) -> Option<T> {
+        for units in lacking(stated, role, &self.asked.clone()) {
+            let pair = twin(units).map_or_else(String::new, |twin| format!("{} | {twin}", text.value));
+            self.missing_twin(text.span, text.value, units, &pair);
+        }
+        match choose(stated, role, self.units, self.both())? {
+            Chosen::Taken(value) | Chosen::StandIn(value) => Some(value),
+        }
+    }
+
+    /// Notes a value that is stated in one system only, in a design that asks for both.
+    pub(super) fn missing_twin(&mut self, span: Span, typed: &str, lacking: Units, pair: &str) {
+        let (here, there) = (system_words(lacking.other()), system_words(lacking));
+        let mut finding = Finding::error(
+            "missing-twin",
+            span,
+            format!("`{typed}` is not stated in {there}"),
+            format!("stated in {here} only"),
+        )
+        .help(format!("state both, such as `{pair}`"))
+        .plainly(format!("The design is published in two systems, but \"{typed}\" is said in {here} only."));
+        finding.edition = Some(lacking);
+        self.note(finding);
+    }
+}
+
+/// `B5`, `A 4`, `2nd letter`: one letter-led word, not a width and a height.
+fn looks_like_a_name(text: &str) -> bool {
+    text.starts_with(|sign: char| sign.is_alphabetic()) && !text.contains(['x', 'X', '\u{d7}'])
+}

@@ -1,0 +1,110 @@
+//! Names and words that authors type: tidied, listed, and the nearest one found.
+
+use super::desk::{Desk, Text};
+use crate::diagnostic::Finding;
+use crate::source::Spanned;
+
+/// With single plain spaces.
+pub(super) fn tidy(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// The known word that was most likely meant.
+pub(super) fn nearest<'k>(typed: &str, known: &[&'k str]) -> Option<&'k str> {
+    // Comparing grows with the product of both lengths, and no name is near an endless one.
+    if typed.chars().count() > 60 {
+        return None;
+    }
+    known
+        .iter()
+        .map(|word| (strsim::osa_distance(&typed.to_lowercase(), &word.to_lowercase()), *word))
+        .filter(|(distance, word)| *distance <= (word.chars().count().max(typed.chars().count()) / 3).max(1))
+        .min_by_key(|(distance, _)| *distance)
+        .map(|(_, word)| word)
+}
+
+/// `a`, `b` or `c`, at most twelve of them.
+pub(super) fn listed(words: &[&str]) -> String {
+    let quoted: Vec<String> = words.iter().take(12).map(|word| format!("`{word}`")).collect();
+    if words.len() > quoted.len() {
+        return format!("{} and {} more", quoted.join(", "), words.len() - quoted.len());
+    }
+    match quoted.split_last() {
+        Some((last, rest)) if !rest.is_empty() => format!("{} or {last}", rest.join(", ")),
+        _ => quoted.concat(),
+    }
+}
+
+/// What was declared under one heading, in order.
+pub(super) struct Names {
+    /// The noun: `paper`, `piece`, `layer`.
+    pub(super) noun: &'static str,
+    /// The code for a name that is not among them.
+    pub(super) unknown: &'static str,
+    pub(super) list: Vec<Spanned<String>>,
+}
+
+impl Names {
+    pub(super) fn position(&self, name: &str) -> Option<usize> {
+        self.list.iter().position(|known| known.value == name)
+    }
+
+    pub(super) fn words(&self) -> Vec<&str> {
+        self.list.iter().map(|known| known.value.as_str()).collect()
+    }
+}
+
+impl Desk<'_> {
+    /// The number of a declared name; an unknown one is noted with the nearest. `also` are words
+    /// that may stand in its place.
+    pub(super) fn declared(&mut self, text: Text<'_>, names: &Names, also: &[&str]) -> Option<usize> {
+        let name = tidy(text.value);
+        let found = names.position(&name);
+        if found.is_none() {
+            let mut known = names.words();
+            known.extend(also);
+            self.unknown_name(text, names.noun, names.unknown, &known);
+        }
+        found
+    }
+
+    /// Notes a name that is not declared.
+    pub(super) fn unknown_name(&mut self, text: Text<'_>, noun: &str, code: &'static str, known: &[&str]) {
+        let typed: String = text.value.chars().take(60).collect();
+        let help = match nearest(&typed, known) {
+            Some(near) => format!("write `{near}`, the nearest of {} names", known.len()),
+            None if known.is_empty() => format!("name at least 1 {noun} first"),
+            None => format!("name 1 of {}", listed(known)),
+        };
+        self.note(
+            Finding::error(
+                code,
+                text.span,
+                format!("there is no {noun} `{typed}`"),
+                format!("no {noun} has this name"),
+            )
+            .help(help)
+            .plainly(format!("No {noun} is called \"{typed}\".")),
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{listed, nearest, tidy};
+
+    #[test]
+    fn the_nearest_word() {
+        assert_eq!(nearest("peices", &["papers", "pieces"]), Some("pieces"));
+        assert_eq!(nearest("center", &["card", "centre"]), Some("centre"));
+        assert_eq!(nearest("zzz", &["papers", "pieces"]), None);
+        assert_eq!(nearest("a", &["i"]), Some("i"));
+    }
+
+    #[test]
+    fn words_in_a_row() {
+        assert_eq!(listed(&["a"]), "`a`");
+        assert_eq!(listed(&["a", "b", "c"]), "`a`, `b` or `c`");
+        assert_eq!(tidy(" edge\u{a0} strip "), "edge strip");
+    }
+}

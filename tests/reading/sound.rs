@@ -1,0 +1,157 @@
+//! Sound designs as texts.
+
+/// A card in inches with every length stated in both units.
+pub(crate) const LANTERN_ROW: &str = r##"title: Lantern Row
+month: 2026-11
+designer: Studio Marram
+about: Three paper lanterns on a rail. Two papers swap places between the versions.
+cards: 8
+units: inch and metric
+workshop: {ruler: 1/16 in | 1 mm, cutting error: 1/32 in | 1 mm, placing error: 1/16 in | 1.5 mm}
+card:
+  size: 4 1/4 x 5 1/2 in | 105 x 148 mm
+  fold: side
+  from: white
+papers:
+  dusk:
+    sheets: 1 of 12 x 12 in
+    pattern: one-way
+    edge strip: 1/2 in | 13 mm at the bottom, beside
+  ember:
+    sheets: 1 of 12 x 12 in
+  slate:
+    sheets: 2 of letter | 2 of A4
+    weight: 80 lb cover
+  white:
+    sheets: 4 of letter
+    weight: 110 lb cover
+pieces:
+  mat:
+    size: card less 1/8 in | 3 mm all round
+    from: slate
+  panel:
+    size: mat less 1/8 in | 3 mm all round
+    from: varies
+  lantern:
+    size: 1 x 1 3/4 in | 25 x 44 mm
+    from: varies
+    pattern: upright
+  rail:
+    size: 4 1/2 x 1/4 in | 115 x 6 mm
+    from: slate
+versions:
+  - name: dusk
+    cards: 4
+    papers: {panel: dusk, lantern: ember}
+  - name: ember
+    cards: 4
+    papers: {panel: ember, lantern: dusk}
+front:
+  - place: mat
+    onto: card
+    centre: both ways
+    glue: tape
+    first:
+      - place: panel
+        centre: both ways
+        shows: 1/8 in | 3 mm all round
+        glue: tape
+      - place: rail
+        centre: across
+        top: 3/4 in | 20 mm
+        trim flush: mat
+        glue: liquid
+      - place: lantern
+        onto: panel
+        centre: across
+        below: rail
+        row: {count: 3, gap: 1/4 in | 6 mm}
+        glue: liquid
+notes:
+  - on: rail
+    say: "Leave both ends long: they are trimmed when the glue is dry."
+  - on: cutting
+    say: Cut the rails off the full sheet first.
+leftovers:
+  - from: ember
+    idea: A tag for the parcel.
+  - A strip inside the card.
+supplies:
+  - "#10 envelopes"
+tools:
+  - bone folder
+"##;
+
+/// A card designed in millimetres only.
+pub(crate) const REED_BED: &str = r##"title: Reed Bed
+month: 2027-03
+cards: 6
+units: metric
+card:
+  size: A6
+  fold: top
+  from: chalk
+papers:
+  chalk:
+    sheets: 3 of A4
+    weight: 250 gsm
+  marsh:
+    sheets: 1 of 304 x 304 mm and 2 of 15 x 15 cm
+    pattern: two-way
+pieces:
+  field:
+    size: card less 4 mm all round
+    from: marsh
+  reed:
+    size: 6 x 90 mm
+    from: marsh
+    pattern: upright
+  tile:
+    size: 12 × 12 mm
+    from: chalk
+    stamp: a small bird
+front:
+  - place: field
+    centre: both ways
+    glue: tape
+    shows: 4 mm all round
+  - place: reed
+    as: left reeds
+    onto: field
+    left: 10 mm
+    bottom: 0 mm
+    row: {count: 4, gap: 3 mm}
+    glue: liquid
+  - place: reed
+    as: fallen reed
+    onto: field
+    right of: left reeds
+    gap: 2 mm
+    bottom: 20 mm
+    turned: quarter right
+    glue: liquid
+  - place: tile
+    onto: field
+    right: 8 mm
+    top: 8 mm
+    grid: {columns: 2, rows: 3, gap across: 2 mm, gap down: 3 mm}
+    shows: 8 mm right, 8 mm top
+    glue: foam
+"##;
+
+/// A file with nothing but what `cuts` needs.
+pub(crate) const TAGS: &str = "\
+cards: 12
+papers:
+  kraft:
+    sheets: 1 of letter
+pieces:
+  tag:
+    size: 2 x 3 in
+    from: kraft
+    per card: 1
+  strip:
+    size: 3 x 1/2 in
+    from: kraft
+    per card: 2
+";

@@ -1,0 +1,48 @@
+//! The README's pictures: made from the demos, compared byte for byte.
+
+use crate::support::{demo, root};
+use std::path::PathBuf;
+use trimwright::design::model::VersionId;
+use trimwright::edition::bundle;
+use trimwright::handout;
+use trimwright::pipeline;
+use trimwright::project::Project;
+use trimwright::source::Source;
+
+/// Pixels an inch of the page pictures.
+const PPI: f32 = 80.0;
+
+fn project(name: &str) -> Project {
+    let text = std::fs::read_to_string(demo(name)).expect("the demo");
+    let outcome = pipeline::run(&Source::new(name, text), name);
+    outcome.editions.into_iter().next().expect("an edition")
+}
+
+#[test]
+fn sample_pictures_are_what_the_program_makes() {
+    let folder = root().join("output/sample");
+    let mut pictures: Vec<(PathBuf, Vec<u8>)> = Vec::new();
+    for name in ["lantern-row", "kitchen-garden"] {
+        let project = project(name);
+        let pages = handout::page_images(&project, PPI).expect("pages");
+        for (number, page) in pages.into_iter().enumerate().take(3) {
+            pictures.push((folder.join(format!("{name}-page-{}.png", number + 1)), page));
+        }
+        let front = bundle::front_png(&project, VersionId(0)).expect("a front");
+        pictures.push((folder.join(format!("{name}-front.png")), front));
+    }
+    if std::env::var_os("UPDATE_SAMPLES").is_some() {
+        std::fs::create_dir_all(&folder).expect("the folder");
+        for (path, bytes) in &pictures {
+            std::fs::write(path, bytes).expect("written");
+        }
+    }
+    for (path, bytes) in pictures {
+        let stands = std::fs::read(&path).unwrap_or_default();
+        assert!(
+            stands == bytes,
+            "{} is stale: run `UPDATE_SAMPLES=1 cargo test sample` and look at it",
+            path.display()
+        );
+    }
+}

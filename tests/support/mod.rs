@@ -1,0 +1,72 @@
+//! Builders that read like what they test.
+
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+use trimwright::pipeline::{self, Outcome};
+use trimwright::project::Project;
+use trimwright::source::Source;
+
+/// Runs a design text through every stage.
+pub fn run(text: &str) -> Outcome {
+    pipeline::run(&Source::new("design.yaml", text), "design")
+}
+
+/// The first edition of a design that must have no error.
+pub fn sound(text: &str) -> Project {
+    let outcome = run(text);
+    let errors: Vec<String> = outcome.findings.iter().map(|f| format!("{}: {}", f.code, f.message)).collect();
+    assert!(!outcome.has_errors(), "{errors:#?}");
+    outcome.editions.into_iter().next().expect("an edition")
+}
+
+/// `code@line` of every finding.
+pub fn found(text: &str) -> Vec<String> {
+    let source = Source::new("design.yaml", text);
+    let outcome = pipeline::run(&source, "design");
+    outcome
+        .findings
+        .iter()
+        .map(|finding| format!("{}@{}", finding.code, source.position(finding.primary.span.start).line))
+        .collect()
+}
+
+/// The project's own folder.
+pub fn root() -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR"))
+}
+
+/// A demo design's path.
+pub fn demo(name: &str) -> PathBuf {
+    root().join("designs").join(format!("{name}.yaml"))
+}
+
+/// Every demo design, sorted.
+pub fn demos() -> Vec<PathBuf> {
+    let mut demos: Vec<PathBuf> = std::fs::read_dir(root().join("designs"))
+        .expect("designs/")
+        .map(|entry| entry.expect("an entry").path())
+        .filter(|path| path.extension().is_some_and(|ending| ending == "yaml"))
+        .collect();
+    demos.sort();
+    demos
+}
+
+/// The program, run in a folder.
+pub fn trimwright(folder: &Path, arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_trimwright"))
+        .current_dir(folder)
+        .env_remove("CLICOLOR_FORCE")
+        .args(arguments)
+        .output()
+        .expect("the program starts")
+}
+
+/// A general-purpose tool that the tests need; its output must be a success.
+pub fn tool(name: &str, arguments: &[&str]) -> String {
+    let output = Command::new(name)
+        .args(arguments)
+        .output()
+        .unwrap_or_else(|error| panic!("`{name}` is needed (see the README's apt-get line): {error}"));
+    assert!(output.status.success(), "{name} {arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
+    String::from_utf8_lossy(&output.stdout).into_owned()
+}
