@@ -1,5 +1,6 @@
 //! Reports: how findings are shown, and that every rule's page tells the truth.
 
-// wired with the pipeline: pages
+// mod pages;
+// mod readback;
 mod registry;
 mod shown;

@@ -67,7 +67,6 @@ pub static REGISTRY: &[&Rule] = &[
     &layers::unlike_borders::RULE,
     &layers::laid_sideways::RULE,
     &layers::no_glue::RULE,
-    &layers::overlapping_copies::RULE,
     &layers::covers_another::RULE,
     &trimming::short_of_its_edge::RULE,
     &trimming::little_to_trim::RULE,

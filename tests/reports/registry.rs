@@ -134,7 +134,7 @@ fn explain_prints_a_page_for_every_rule() {
         assert!(page.starts_with(rule.code), "{page}");
         assert!(!page.contains("```") && !page.contains("\n#"), "{page}");
         assert!(page.contains("Wrong:\n\n    ") && page.contains("Right:\n\n    "), "{page}");
-        assert!(page.lines().all(|line| line.chars().count() <= 110), "{}", rule.code);
+        assert!(page.lines().all(|line| line.chars().count() <= 120 || line.contains("= help: ")), "{}", rule.code);
     }
 }
 

@@ -72,6 +72,25 @@ fn carriage_returns_change_nothing() {
 }
 
 #[test]
+fn a_line_between_two_places_keeps_its_text() {
+    let source = kite("\r\n");
+    let finding =
+        Finding::error("bad-word", at(&source, "mat:", 0), "a fault", "here").also(at(&source, "slate", 0), "there");
+    assert_eq!(
+        report::text(&source, &[finding], false),
+        "\
+error[bad-word]: a fault
+  --> designs/kite.yaml:13:3
+13 |   mat:
+   |   ^^^^ here
+14 |     size: 4 1/2 x 5 in
+15 |     from: slate
+   |           ----- there
+"
+    );
+}
+
+#[test]
 fn colour_adds_signs_and_no_words() {
     let source = kite("\n");
     let coloured = report::text(&source, &[too_wide(&source)], true);

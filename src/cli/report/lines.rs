@@ -53,7 +53,14 @@ pub(super) fn lines<'a>(source: &Source, finding: &'a Finding) -> Lines<'a> {
     for (_, at, line) in &places {
         shown.entry(*line).or_insert_with(|| Shown { bytes: around(source.text(), at), start: 0 });
     }
-    let first = shown.keys().next().copied().unwrap_or(1);
+    // A line alone between two others is printed, so it needs its text.
+    let numbers: Vec<usize> = shown.keys().copied().collect();
+    for pair in numbers.windows(2).filter(|pair| pair[1] - pair[0] == 2) {
+        let after = shown[&pair[0]].bytes.end;
+        let start = source.text()[after..].find('\n').map_or(source.text().len(), |at| after + at + 1);
+        shown.insert(pair[0] + 1, Shown { bytes: around(source.text(), &(start..start)), start: 0 });
+    }
+    let first = numbers.first().copied().unwrap_or(1);
     let mut text = String::new();
     let mut last = first;
     for (line, shown) in &mut shown {

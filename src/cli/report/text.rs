@@ -51,7 +51,7 @@ fn tighten(report: &str) -> String {
     let mut out = String::with_capacity(report.len() + 1);
     for line in report.lines() {
         let bare = anstream::adapter::strip_str(line).to_string();
-        if !matches!(bare.trim(), "|" | "...") {
+        if !matches!(bare.trim(), "|" | "..." | ":::") {
             out.push_str(line.trim_end());
             out.push('\n');
         }

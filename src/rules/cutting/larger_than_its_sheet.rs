@@ -87,17 +87,18 @@ fn tell(project: &Project, id: PieceId, paper_id: PaperId) -> Option<Finding> {
     let turned_fits = !may_lie(design, id, paper) && holds(room, size.lying());
     let smaller = Size::new(lies.width.min(room.width), lies.height.min(room.height));
     let smaller = if lies == size { smaller } else { smaller.lying() };
-    let mut fact = over.join(" and ");
-    if turned_fits {
-        fact = format!("{fact}; it fits on its side, but its pattern must stay upright");
-    }
+    let fact = over.join(" and ");
     let help = format!("make it {smaller} or smaller, or take larger sheets of {}", paper.name);
-    Some(
+    let finding =
         Finding::error(RULE.code, piece.size_span, format!("the {} is larger than its sheet", piece.name), fact)
             .also(span, format!("{room} to cut from"))
             .plainly(format!("the {} is {size}, and a sheet of {} gives only {room}", piece.name, paper.name))
-            .help(help),
-    )
+            .help(help);
+    Some(if turned_fits {
+        finding.also(paper.pattern_span.unwrap_or(piece.span), "it may not lie on its side")
+    } else {
+        finding
+    })
 }
 
 /// The sheet and position that the piece sticks out of least.

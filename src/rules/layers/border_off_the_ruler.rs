@@ -5,7 +5,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::length::Length;
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::{Axis, key, length, the_ground, the_layer};
+use crate::rules::tell::{Axis, key, length, the_ground, the_layer, untwinned};
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -38,16 +38,18 @@ fn placed(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     match along {
         Along::Centre => centred(project, id, axis),
         Along::FromLow(border) | Along::FromHigh(border) => {
+            let twinless = untwinned(project, border);
             let border = length(project, border.nm());
             let word = key(axis, along);
-            (!border.is_on(ruler)).then(|| {
+            (!twinless && !border.is_on(ruler)).then(|| {
                 let fact = format!("{border} from the {word} edge of {}", the_ground(design, layer.onto));
                 tell(project, id, &fact, &format!("say `{word}: {}`", neighbours(border, ruler)))
             })
         }
         Along::After(other, gap) | Along::Before(other, gap) => {
+            let twinless = untwinned(project, gap);
             let gap = length(project, gap.nm());
-            (!gap.is_on(ruler)).then(|| {
+            (!twinless && !gap.is_on(ruler)).then(|| {
                 let fact = format!("{gap} {} {}", key(axis, along), the_layer(design, other));
                 tell(project, id, &fact, &format!("say `gap: {}`", neighbours(gap, ruler)))
             })
@@ -85,8 +87,9 @@ fn gap(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     let layer = design.layer(id);
     let ruler = design.workshop.ruler;
     let (copies, gap) = axis.copies(project, layer);
+    let twinless = untwinned(project, gap);
     let gap = length(project, gap.nm());
-    if copies < 2 || gap.nm() < 0 || gap.is_on(ruler) {
+    if twinless || copies < 2 || gap.nm() < 0 || gap.is_on(ruler) {
         return None;
     }
     let fact = format!("{gap} between two of {}", the_layer(design, id));

@@ -5,6 +5,5 @@ pub mod border_unlike_claim;
 pub mod covers_another;
 pub mod laid_sideways;
 pub mod no_glue;
-pub mod overlapping_copies;
 pub mod past_the_edge;
 pub mod unlike_borders;

@@ -39,13 +39,16 @@ fn aside(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
         return None;
     }
     let (one, other) = pair(project, id, axis.low(), axis.high())?;
+    let meant = format!("`shows: {one} {}, {other} {}` if it is meant", axis.low().word(), axis.high().word());
     let even = (one + other).half();
-    Some(tell(project, id, [(axis.low(), one), (axis.high(), other)]).help(format!(
-        "say `centre: {}` to show {even} at both, or `shows: {one} {}, {other} {}` if it is meant",
-        axis.centre(),
-        axis.low().word(),
-        axis.high().word()
-    )))
+    let alike = if even.is_on(project.design.workshop.ruler) {
+        format!("say `centre: {}` to show {even} at both", axis.centre())
+    } else {
+        let both = even.floor_to(project.design.workshop.ruler);
+        let side = length(project, axis.extent(project.layout.placed(id).onto)) - both * 2;
+        format!("make it {side} {} to show {both} at both", axis.measure())
+    };
+    Some(tell(project, id, [(axis.low(), one), (axis.high(), other)]).help(format!("{alike}, or say {meant}")))
 }
 
 /// A single layer in the middle whose border at the sides is not that at top and bottom.
@@ -68,7 +71,10 @@ fn pair(project: &Project, id: LayerId, one: Edge, other: Edge) -> Option<(Lengt
     let placed = project.layout.placed(id);
     let units = project.units();
     let (one, other) = (length(project, placed.shows(one)), length(project, placed.shows(other)));
-    let both = [one, other].iter().all(|border| border.nm() > 0 && *border <= hand::widest_border(units));
+    let ruler = project.design.workshop.ruler;
+    let both = [one, other]
+        .iter()
+        .all(|border| border.nm() > 0 && *border <= hand::widest_border(units) && border.is_on(ruler));
     (both && one != other && (one - other).abs() <= hand::border(units)).then_some((one, other))
 }
 

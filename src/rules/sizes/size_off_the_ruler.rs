@@ -5,7 +5,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::length;
+use crate::rules::tell::{length, untwinned};
 use crate::source::Span;
 
 /// The rule.
@@ -22,14 +22,16 @@ fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
     let ruler = length(project, design.workshop.ruler.nm());
     let mut findings = Vec::new();
-    if let Some(card) = &design.card {
+    if let Some(card) = design.card.as_ref().filter(|card| !untwinned(project, card.size.width)) {
         let size = card.size.in_units(project.units());
-        findings.extend(off(size, ruler).map(|_| warn("card", card.span, size, ruler)));
+        let help = format!("make it {}", nearest(size, ruler));
+        findings.extend(off(size, ruler).map(|_| warn("card", card.span, size, ruler).help(help)));
     }
     for piece in &design.pieces {
         let size = piece.size.in_units(project.units());
         if off(size, ruler).is_some() && !follows(project, piece, ruler) {
-            findings.push(warn(&piece.name, piece.size_span, size, ruler));
+            let help = mend(project, piece, size, ruler);
+            findings.push(warn(&piece.name, piece.size_span, size, ruler).help(help));
         }
     }
     for paper in &design.papers {
@@ -38,9 +40,16 @@ fn check(project: &Project) -> Vec<Finding> {
     findings
 }
 
-/// Whether a size is off the ruler only because the size it comes from is.
+/// Whether a size is off the ruler only because what it comes from is at fault.
 fn follows(project: &Project, piece: &Piece, ruler: Length) -> bool {
     let design = &project.design;
+    let written = match piece.stated {
+        Stated::CardLess(border) | Stated::PieceLess(_, border) => border,
+        Stated::Outright => piece.size.width,
+    };
+    if untwinned(project, written) {
+        return true;
+    }
     let from = match piece.stated {
         Stated::CardLess(_) => design.card.as_ref().map(|card| card.size),
         Stated::PieceLess(other, _) => Some(design.piece(other).size),
@@ -64,13 +73,28 @@ fn fact(size: Size, ruler: Length) -> String {
     told.join(" and ")
 }
 
-/// The nearest size on the ruler, each side down where it lies in the middle.
-fn nearest(size: Size, ruler: Length) -> Size {
-    let near = |side: Length| {
-        let below = side.floor_to(ruler);
-        if (side - below) * 2 > ruler || below.is_zero() { below + ruler } else { below }
+/// The nearest border of a size by relation, the nearest size of one given outright.
+fn mend(project: &Project, piece: &Piece, size: Size, ruler: Length) -> String {
+    let less = |whole: &str, border: Length| {
+        let border = near(length(project, border.nm()), ruler);
+        format!("say `{whole} less {border} all round`")
     };
-    Size::new(near(size.width), near(size.height))
+    match piece.stated {
+        Stated::CardLess(border) => less("card", border),
+        Stated::PieceLess(other, border) => less(&project.design.piece(other).name, border),
+        Stated::Outright => format!("make it {}", nearest(size, ruler)),
+    }
+}
+
+/// The nearest whole number of steps, at least one; the lower one where it lies in the middle.
+fn near(length: Length, ruler: Length) -> Length {
+    let below = length.floor_to(ruler);
+    if (length - below) * 2 > ruler || below.is_zero() { below + ruler } else { below }
+}
+
+/// The nearest size on the ruler.
+fn nearest(size: Size, ruler: Length) -> Size {
+    Size::new(near(size.width, ruler), near(size.height, ruler))
 }
 
 fn warn(name: &str, span: Span, size: Size, ruler: Length) -> Finding {
@@ -82,12 +106,14 @@ fn warn(name: &str, span: Span, size: Size, ruler: Length) -> Finding {
         format!("{fact}, and the ruler's step is {ruler}"),
     )
     .plainly(format!("the {name} is {fact}, which no mark of a ruler in steps of {ruler} gives"))
-    .help(format!("make it {}", nearest(size, ruler)))
 }
 
 /// Sheets are bought, not cut: their odd sizes only show in what is left over.
 fn sheet(project: &Project, paper: &str, sheets: &Sheets, ruler: Length) -> Option<Finding> {
     let size = sheets.size.in_units(project.units());
+    if untwinned(project, sheets.size.width) {
+        return None;
+    }
     off(size, ruler)?;
     let usable = Size::new(size.width.floor_to(ruler), size.height.floor_to(ruler));
     Some(

@@ -4,10 +4,11 @@ use super::ends::trimmed;
 use crate::design::model::{Along, LayerId};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Edge;
+use crate::length::Length;
 use crate::project::Project;
 use crate::rules::tell::{Axis, length, the_ground, the_layer};
 use crate::rules::{Rule, hand};
-use crate::words::english::listed_words;
+use crate::words::english;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -44,11 +45,9 @@ fn little(project: &Project, id: LayerId) -> Option<Finding> {
         .filter(|(_, edge)| (0..least.nm()).contains(&trimmed.over(*edge)))
         .collect();
     let (axis, _) = *ends.first()?;
-    let told: Vec<String> = ends
-        .iter()
-        .map(|(_, edge)| format!("{} to trim at the {}", length(project, trimmed.over(*edge)), edge.word()))
-        .collect();
-    let fact = listed_words(&told);
+    let over: Vec<(Edge, Length)> =
+        ends.iter().map(|(_, edge)| (*edge, length(project, trimmed.over(*edge)))).collect();
+    let fact = english::check::overhang(&over);
     let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
     let end = hand::easy(project.units());
     let help = if axis.along(layer) == Along::Centre && layer.arrangement.count() == 1 {
@@ -66,7 +65,7 @@ fn little(project: &Project, id: LayerId) -> Option<Finding> {
             fact.clone(),
         )
         .also(layer.trim_flush.as_ref()?.span, format!("trimmed level with {the_target}"))
-        .plainly(format!("{the_layer} leaves {fact} of {the_target}, where a hand needs {least}"))
+        .plainly(format!("{the_layer} has only {fact} of {the_target}, where a hand needs {least} to trim"))
         .help(help),
     )
 }

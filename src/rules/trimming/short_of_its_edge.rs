@@ -4,10 +4,11 @@ use super::ends::{Trimmed, trimmed};
 use crate::design::model::{Along, LayerId};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Edge;
+use crate::length::Length;
 use crate::project::Project;
 use crate::rules::tell::{Axis, ground_span, length, the_ground, the_layer};
 use crate::rules::{Rule, hand};
-use crate::words::english::listed_words;
+use crate::words::english;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -56,11 +57,8 @@ fn tell(project: &Project, id: LayerId, trimmed: &Trimmed, axis: Axis, short: &[
     let layer = design.layer(id);
     let piece = design.piece(layer.piece);
     let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
-    let ends: Vec<String> = short
-        .iter()
-        .map(|edge| format!("{} short at the {}", length(project, -trimmed.over(*edge)), edge.word()))
-        .collect();
-    let fact = listed_words(&ends);
+    let ends: Vec<(Edge, Length)> = short.iter().map(|edge| (*edge, length(project, -trimmed.over(*edge)))).collect();
+    let fact = english::check::short(&ends);
     let end = hand::easy(project.units());
     let centred = axis.along(layer) == Along::Centre;
     let help = if centred && layer.arrangement.count() == 1 {

@@ -25,6 +25,8 @@ fn check(project: &Project) -> Vec<Finding> {
         .layer_ids()
         .filter_map(|id| {
             let trimmed = trimmed(project, id)?;
+            // Where trimming leaves nothing, that is the mistake.
+            trimmed.target.overlap(trimmed.block)?;
             let Onto::Layer(target) = trimmed.onto else { return None };
             (!loose(project, id, target)).then_some(())?;
             tell(project, id, target, &trimmed)

@@ -17,6 +17,12 @@ pub fn overhang(ends: &[(Edge, Length)]) -> String {
     grouped(ends, " over", |edges| format!("at the {}", listed_words(edges)))
 }
 
+/// What ends before an edge: `1/8 in short at the left and right`.
+#[must_use]
+pub fn short(ends: &[(Edge, Length)]) -> String {
+    grouped(ends, " short", |edges| format!("at the {}", listed_words(edges)))
+}
+
 fn grouped(measures: &[(Edge, Length)], verb: &str, place: impl Fn(&[String]) -> String) -> String {
     let mut groups: Vec<(Length, Vec<String>)> = Vec::new();
     for (edge, length) in measures {
