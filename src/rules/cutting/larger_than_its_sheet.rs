@@ -94,6 +94,10 @@ fn tell(project: &Project, id: PieceId, paper_id: PaperId) -> Option<Finding> {
             .also(span, format!("{room} to cut from"))
             .plainly(format!("the {} is {size}, and a sheet of {} gives only {room}", piece.name, paper.name))
             .help(help);
+    let finding = match paper.edge_strip.filter(|strip| !strip.beside) {
+        Some(strip) => finding.also(strip.span, "this strip is cut off first"),
+        None => finding,
+    };
     Some(if turned_fits {
         finding.also(paper.pattern_span.unwrap_or(piece.span), "it may not lie on its side")
     } else {

@@ -52,7 +52,7 @@ fn compare(project: &Project, id: LayerId) -> Option<Finding> {
         format!("the border of {the_ground} round {the_layer} is not what `shows` says"),
         fact.clone(),
     )
-    .plainly(format!("{the_layer} is said to be laid so that {said} of {the_ground}, but {fact}"))
+    .plainly(format!("round {the_layer}, `shows` says that {said}, but {fact}"))
     .help(mend);
     let piece = design.piece(layer.piece);
     finding = finding.also(piece.size_span, format!("the {} is {}", piece.name, piece.size.in_units(project.units())));

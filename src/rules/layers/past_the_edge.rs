@@ -43,7 +43,10 @@ fn past(project: &Project, id: LayerId) -> Option<Finding> {
 
 /// One direction in which a layer reaches past.
 struct Fault {
-    fact: String,
+    /// By how much it is larger than what it lies on, where it is.
+    larger: String,
+    /// By how much it reaches past which edge.
+    past: String,
     help: String,
     too_large: bool,
 }
@@ -53,9 +56,8 @@ fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> Finding {
     let layer = design.layer(id);
     let piece = design.piece(layer.piece);
     let (the_layer, the_ground) = (the_layer(design, id), the_ground(design, onto));
-    let faults: Vec<Fault> =
-        Axis::BOTH.iter().filter_map(|axis| fault(project, id, onto, ground, *axis, &the_ground)).collect();
-    let facts = listed_words(&faults.iter().map(|fault| fault.fact.clone()).collect::<Vec<_>>());
+    let faults: Vec<Fault> = Axis::BOTH.iter().filter_map(|axis| fault(project, id, onto, ground, *axis)).collect();
+    let facts = facts(&faults, &the_ground);
     let single = layer.arrangement.count() == 1;
     let all_large = faults.iter().all(|fault| fault.too_large);
     let help = if all_large && single && faults.len() == 2 && layer.quarter_turns.is_multiple_of(2) {
@@ -70,12 +72,11 @@ fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> Finding {
         }
         help
     };
-    let verb = if all_large { "is" } else { "reaches" };
+    let verb = if all_large { "is " } else { "" };
     let span = if all_large && single { piece.size_span } else { layer.span };
-    let mut finding =
-        Finding::error(RULE.code, span, format!("{the_layer} reaches past {the_ground}"), label(&faults, &facts))
-            .plainly(format!("{the_layer} {verb} {facts}"))
-            .help(help);
+    let mut finding = Finding::error(RULE.code, span, format!("{the_layer} reaches past {the_ground}"), facts.clone())
+        .plainly(format!("{the_layer} {verb}{facts}"))
+        .help(help);
     if let Some(ground_span) = ground_span(design, onto).filter(|at| *at != span) {
         let wide: Vec<String> = Axis::BOTH
             .iter()
@@ -87,8 +88,15 @@ fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> Finding {
     finding
 }
 
-fn label(faults: &[Fault], facts: &str) -> String {
-    if faults.iter().all(|fault| fault.too_large) { facts.to_owned() } else { format!("reaches {facts}") }
+/// `1/4 in wider and 1/2 in higher than the card`, `reaches 1/8 in past the right edge of the card`:
+/// what two directions share is said once.
+fn facts(faults: &[Fault], the_ground: &str) -> String {
+    let told = |fact: fn(&Fault) -> &str| listed_words(&faults.iter().map(|f| fact(f).to_owned()).collect::<Vec<_>>());
+    if faults.iter().all(|fault| fault.too_large) {
+        format!("{} than {the_ground}", told(|fault| &fault.larger))
+    } else {
+        format!("reaches {} of {the_ground}", told(|fault| &fault.past))
+    }
 }
 
 fn ground_name(project: &Project, onto: Onto) -> String {
@@ -107,18 +115,16 @@ fn past_by(ground: Rect, block: Rect, axis: Axis) -> Option<(Edge, i64)> {
         .max_by_key(|(_, past)| *past)
 }
 
-fn fault(project: &Project, id: LayerId, onto: Onto, ground: Rect, axis: Axis, the_ground: &str) -> Option<Fault> {
+fn fault(project: &Project, id: LayerId, onto: Onto, ground: Rect, axis: Axis) -> Option<Fault> {
     let layer = project.design.layer(id);
     let block = project.layout.placed(id).block;
     let (edge, past) = past_by(ground, block, axis)?;
     let (extent, room) = (axis.extent(block), axis.extent(ground));
     let say = |nm| length(project, nm);
+    let larger = format!("{} {}", say(extent - room), axis.more());
+    let reach = format!("{} past the {} edge", say(past), edge.word());
     if extent > room {
-        return Some(Fault {
-            fact: format!("{} {} than {the_ground}", say(extent - room), axis.more()),
-            help: smaller(project, id, axis, room),
-            too_large: true,
-        });
+        return Some(Fault { larger, past: reach, help: smaller(project, id, axis, room), too_large: true });
     }
     let along = axis.along(layer);
     let spare = say(room - extent);
@@ -131,7 +137,7 @@ fn fault(project: &Project, id: LayerId, onto: Onto, ground: Rect, axis: Axis, t
         }
         _ => format!("lay it {} further {}", say(past), inward(edge)),
     };
-    Some(Fault { fact: format!("{} past the {} edge of {the_ground}", say(past), edge.word()), help, too_large: false })
+    Some(Fault { larger, past: reach, help, too_large: false })
 }
 
 /// How to make a layer fit into `room`: the piece smaller, the gap smaller, or fewer of them.

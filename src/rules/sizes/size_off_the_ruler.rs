@@ -115,7 +115,8 @@ fn sheet(project: &Project, paper: &str, sheets: &Sheets, ruler: Length) -> Opti
         return None;
     }
     off(size, ruler)?;
-    let usable = Size::new(size.width.floor_to(ruler), size.height.floor_to(ruler));
+    let usable = nearest(size, ruler);
+    let usable = Size::new(usable.width.min(size.width), usable.height.min(size.height));
     Some(
         Finding::note(
             RULE.code,
