@@ -1,6 +1,7 @@
 //! Cutting edge to edge: what is wanted, the search, the order of a hand, the referee.
 
 pub mod demand;
+pub mod json;
 pub mod order;
 pub mod plan;
 pub mod search;

@@ -1,1 +1,144 @@
-//! Search.
+//! The search: takes a settled design, gives the plan of all its sheets.
+//!
+//! The aims in their order: all cards, the fewest sheets, the fewest different diagrams, the fewest
+//! cuts, the fewest changes of measure, the largest usable leftover. The core below knows no
+//! designs: [`sheet::cut_sheet`] answers for one sheet, [`cover::cover`] for several. Must never
+//! know where a layer lies.
+
+pub mod counts;
+pub mod cover;
+mod derive;
+mod greedy;
+mod aims;
+mod assemble;
+pub mod points;
+pub mod problem;
+pub mod sheet;
+mod shortage;
+mod table;
+pub mod tree;
+
+use super::demand::{self, PaperDemand};
+use super::plan::CutPlan;
+use crate::design::model::Design;
+use cover::{Cover, Covered, Lot, Stack};
+use problem::{Hand, Kind};
+use sheet::Limits;
+
+/// Plans the cutting of a design.
+///
+/// Where the sheets do not suffice, the plan gives the most whole cards that was found and says
+/// what is missing.
+#[must_use]
+pub fn plan(design: &Design) -> CutPlan {
+    plan_within(design, &Limits::default())
+}
+
+/// The same within other limits.
+#[must_use]
+pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
+    let hand = demand::hand(design.units);
+    let demands = demand::demand(design);
+    let covers = cover_all(&demands, hand, limits);
+    let sheets: Option<Vec<Covered>> = covers
+        .iter()
+        .map(|cover| match cover {
+            Cover::Yes(covered) => Some(covered.clone()),
+            Cover::No | Cover::Unknown => None,
+        })
+        .collect();
+    match sheets {
+        Some(covered) => assemble::assemble(design, &demands, &covered, assemble::Cards::All),
+        None => shortage::plan(design, &demands, &covers, limits),
+    }
+}
+
+/// What is wanted from one paper, as the core takes it.
+fn lot_of(demand: &PaperDemand, hand: Hand) -> Lot {
+    let stacks = demand
+        .sheets
+        .iter()
+        .map(|sheets| Stack {
+            width: sheets.usable.width().max(0),
+            height: sheets.usable.height().max(0),
+            // A strip that nothing holds cannot be cut off, so such a sheet gives nothing.
+            count: if strip_comes_off(sheets, hand) { sheets.count } else { 0 },
+        })
+        .collect();
+    let kinds = demand
+        .wanted
+        .iter()
+        .map(|wanted| Kind {
+            width: wanted.size.width.nm(),
+            height: wanted.size.height.nm(),
+            quarter: wanted.quarter,
+            wanted: wanted.count(),
+            value: 0,
+        })
+        .collect();
+    Lot { stacks, kinds, hand: Some(hand) }
+}
+
+fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
+    let (width, height) = (sheets.usable.width(), sheets.usable.height());
+    width > 0
+        && height > 0
+        && sheets.strip.is_none_or(|(edge, strip)| hand.allows(strip, if edge.is_side() { width } else { height }))
+}
+
+/// Covers every paper. Papers with the same sheets from which the same pieces are wanted are cut
+/// alike where that takes no more sheets: the tree is found with the fewest turns that any of them
+/// allows.
+fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover> {
+    let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
+    let mut covers: Vec<Option<Cover>> = vec![None; lots.len()];
+    for first in 0..lots.len() {
+        if covers[first].is_some() {
+            continue;
+        }
+        let group: Vec<usize> = (first..lots.len())
+            .filter(|&other| covers[other].is_none() && alike(&demands[first], &demands[other]))
+            .collect();
+        let own = cover::cover(&lots[first], limits);
+        covers[first] = Some(own.clone());
+        if group.len() < 2 {
+            continue;
+        }
+        let mut strict = lots[first].clone();
+        for &other in &group {
+            for (kind, theirs) in strict.kinds.iter_mut().zip(&lots[other].kinds) {
+                kind.quarter &= theirs.quarter;
+            }
+        }
+        let together = if strict == lots[first] { own } else { cover::cover(&strict, limits) };
+        for &other in &group {
+            let single = if lots[other] == lots[first] {
+                covers[first].clone().unwrap_or(Cover::Unknown)
+            } else {
+                cover::cover(&lots[other], limits)
+            };
+            covers[other] = Some(match (&together, &single) {
+                (Cover::Yes(shared), Cover::Yes(alone)) if sheets_in(shared) <= sheets_in(alone) => {
+                    Cover::Yes(Covered { least_sheets: alone.least_sheets, ..shared.clone() })
+                }
+                _ => single,
+            });
+        }
+    }
+    covers.into_iter().map(|cover| cover.unwrap_or(Cover::Unknown)).collect()
+}
+
+fn sheets_in(covered: &Covered) -> u32 {
+    covered.sheets.iter().map(|alike| alike.times).sum()
+}
+
+/// Whether two papers could be cut by one diagram: the same sheets, the same pieces.
+fn alike(one: &PaperDemand, other: &PaperDemand) -> bool {
+    let sheets = |demand: &PaperDemand| -> Vec<_> {
+        demand.sheets.iter().map(|sheets| (sheets.whole, sheets.usable, sheets.count)).collect()
+    };
+    let pieces = |demand: &PaperDemand| -> Vec<_> {
+        demand.wanted.iter().map(|wanted| (wanted.piece, wanted.count())).collect()
+    };
+    sheets(one) == sheets(other) && pieces(one) == pieces(other)
+}

@@ -1,0 +1,172 @@
+//! From trees to the plan: the order of a hand for each way of cutting, versions and sheet numbers
+//! given out, equal diagrams numbered alike.
+
+use super::aims;
+use super::cover::{Alike, Covered};
+use super::tree::Node;
+use crate::cutting::demand::{PaperDemand, SheetsAtHand, Wanted, hand};
+use crate::cutting::order::{self, End, Ordered, Sheet};
+use crate::cutting::plan::{CutPlan, Missing, Part, SheetPlan, Use};
+use crate::design::model::{Design, PieceId, VersionId};
+use crate::length::{Length, Units};
+
+/// How many cards a plan gives.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) enum Cards {
+    /// All that the design asks for.
+    All,
+    /// Fewer.
+    Short {
+        /// The most whole cards found.
+        most: u32,
+        /// No plan gives more.
+        bound: u32,
+        /// What found no place.
+        missing: Vec<Missing>,
+    },
+}
+
+/// Puts the plan together. `demands` are what the design asks for in full, `covered` is what is
+/// cut, paper by paper.
+pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Covered], cards: Cards) -> CutPlan {
+    let mut sheets: Vec<SheetPlan> = Vec::new();
+    for (demand, covered) in demands.iter().zip(covered) {
+        let mut versions: Vec<Vec<(Option<VersionId>, u32)>> =
+            demand.wanted.iter().map(|wanted| wanted.versions.clone()).collect();
+        let mut used = vec![0_u32; demand.sheets.len()];
+        for alike in &covered.sheets {
+            let at_hand = &demand.sheets[alike.stack];
+            let ordered = best_order(alike, at_hand, design.units);
+            let whole_lot = covered.sheets.len() == 1;
+            for _ in 0..alike.times {
+                let parts = name_parts(&ordered, &demand.wanted, &mut versions, whole_lot.then_some(alike.times));
+                let number = at_hand.first + used[alike.stack];
+                used[alike.stack] += 1;
+                let same = sheets.iter_mut().find(|sheet| {
+                    sheet.paper == demand.paper
+                        && sheet.kind == at_hand.kind
+                        && sheet.parts == parts
+                        && sheet.cuts == ordered.cuts
+                });
+                if let Some(sheet) = same {
+                    sheet.numbers.push(number);
+                    continue;
+                }
+                let diagram = sheets.iter().find(|sheet| same_diagram(sheet, &parts, &ordered)).map_or_else(
+                    || sheets.iter().map(|sheet| sheet.diagram + 1).max().unwrap_or(0),
+                    |sheet| sheet.diagram,
+                );
+                let unit = Length::zero(design.units).unit();
+                let size = at_hand.whole.size(unit);
+                sheets.push(SheetPlan {
+                    paper: demand.paper,
+                    kind: at_hand.kind,
+                    numbers: vec![number],
+                    diagram,
+                    width: size.width,
+                    height: size.height,
+                    parts,
+                    cuts: ordered.cuts.clone(),
+                });
+            }
+        }
+    }
+    let (given, most, missing) = match &cards {
+        Cards::All => (design.cards.value, None, Vec::new()),
+        Cards::Short { most, missing, .. } => (*most, Some(*most), missing.clone()),
+    };
+    let mut plan = CutPlan { units: design.units, cards: given, most, aims: aims::none(), sheets, missing };
+    plan.aims = aims::judge(design, demands, covered, &cards, &plan);
+    plan
+}
+
+fn same_diagram(sheet: &SheetPlan, parts: &[Part], ordered: &Ordered) -> bool {
+    let plain = |part: &Part| {
+        let mut part = part.clone();
+        if let Use::Piece { version, .. } = &mut part.r#use {
+            *version = None;
+        }
+        part
+    };
+    sheet.cuts == ordered.cuts
+        && sheet.parts.len() == parts.len()
+        && sheet.parts.iter().zip(parts).all(|(one, other)| plain(one) == plain(other))
+}
+
+/// Of the ways with the same number of cuts, the one a hand likes best: fewest changes of measure,
+/// then the largest usable leftover.
+fn best_order(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Ordered {
+    let sheet = Sheet {
+        whole: at_hand.whole,
+        usable: at_hand.usable,
+        strip: at_hand.strip,
+        unit: Length::zero(units).unit(),
+    };
+    let rules = hand(units);
+    let ordered = |node: &Node| order::order(node, sheet, rules);
+    let likes = |ordered: &Ordered| {
+        let rows = ordered.cuts.len();
+        (ordered.cuts.iter().map(|row| row.cuts).sum::<u32>(), ordered.changes(), std::cmp::Reverse(largest(ordered, rules.hold)), rows)
+    };
+    let mut ways = alike.cut.ways.iter().map(ordered);
+    let first = ways.next().unwrap_or(Ordered { parts: Vec::new(), cuts: Vec::new() });
+    ways.fold(first, |best, way| if likes(&way) < likes(&best) { way } else { best })
+}
+
+/// Area of the largest leftover with its short side at least `hold`.
+fn largest(ordered: &Ordered, hold: i64) -> i128 {
+    let usable = |part: &&order::Made| {
+        part.end == End::Leftover && part.rect.width().min(part.rect.height()) >= hold
+    };
+    ordered.parts.iter().filter(usable).map(|part| part.rect.area()).max().unwrap_or(0)
+}
+
+/// Names the pieces of one sheet and gives out versions. Where all sheets are cut alike and every
+/// version's count divides by them, `evenly` gives each sheet the same share, so that they stay
+/// one entry.
+fn name_parts(
+    ordered: &Ordered,
+    wanted: &[Wanted],
+    left: &mut [Vec<(Option<VersionId>, u32)>],
+    evenly: Option<u32>,
+) -> Vec<Part> {
+    let even = evenly.filter(|&times| {
+        wanted.iter().all(|wanted| wanted.versions.iter().all(|(_, count)| count % times == 0))
+    });
+    let mut share: Vec<Vec<(Option<VersionId>, u32)>> = match even {
+        Some(times) => wanted
+            .iter()
+            .map(|wanted| wanted.versions.iter().map(|(version, count)| (*version, count / times)).collect())
+            .collect(),
+        None => left.to_vec(),
+    };
+    let mut take = |kind: usize| -> (PieceId, Option<VersionId>) {
+        let from = share[kind].iter_mut().find(|(_, count)| *count > 0);
+        let version = from.and_then(|(version, count)| {
+            *count -= 1;
+            *version
+        });
+        (wanted[kind].piece, version)
+    };
+    let parts = ordered
+        .parts
+        .iter()
+        .map(|made| Part {
+            parent: made.parent,
+            rect: made.rect,
+            r#use: match made.end {
+                End::Divided => Use::Divided,
+                End::Leftover => Use::Leftover,
+                End::EdgeStrip => Use::EdgeStrip,
+                End::Piece(kind, lying) => {
+                    let (piece, version) = take(kind);
+                    Use::Piece { piece, version, quarter_turns: u8::from(lying) }
+                }
+            },
+        })
+        .collect();
+    if even.is_none() {
+        left.clone_from_slice(&share);
+    }
+    parts
+}

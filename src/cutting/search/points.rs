@@ -1,0 +1,183 @@
+//! Where a cut may lie in one direction, and which lengths are alike.
+//!
+//! Only lengths that are sums of sides of pieces matter (Herz 1972, Christofides & Whitlock 1977,
+//! from memory): of the two parts of any cut, one can always be shrunk to such a sum, the waste
+//! moving to the other. So a length is either such a sum exactly, or lies strictly between two
+//! neighbouring sums; all lengths between the same two are alike, since every cut leaves them
+//! between the same two sums again. A length between is stood for by the sum below it plus one.
+//!
+//! The rules of the hand add two lengths from which sums are made, the narrow slice and the hold:
+//! a part that is as short as the rules let it be may end in just so much waste.
+
+use super::problem::Problem;
+
+/// The direction a cut moves along.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Axis {
+    /// From the left: parts lie side by side.
+    Across,
+    /// From the top: parts lie one above another.
+    Up,
+}
+
+impl Axis {
+    /// The other direction.
+    #[must_use]
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Across => Self::Up,
+            Self::Up => Self::Across,
+        }
+    }
+}
+
+/// One way to cut a length in two.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Parting {
+    /// The length of the first part, exactly.
+    pub(crate) at: i64,
+    /// Class of the first part.
+    pub(crate) first: usize,
+    /// Class of the rest.
+    pub(crate) rest: usize,
+}
+
+/// The classes of length that can be reached from one side of the sheet.
+#[derive(Debug, Clone)]
+pub(crate) struct Line {
+    /// Every sum, ascending.
+    sums: Vec<i64>,
+    /// A length of each class, ascending: the sum itself, or the sum below plus one.
+    pub(crate) classes: Vec<i64>,
+    /// The ways to cut a length of each class.
+    pub(crate) partings: Vec<Vec<Parting>>,
+}
+
+/// More points than this are not searched exactly.
+const MOST_POINTS: usize = 1_500;
+
+impl Line {
+    /// The classes of one side, or none where there are too many.
+    ///
+    /// `thorough` adds the sums with the hand's own lengths; without them plans found are sound
+    /// all the same (a longer loose part never breaks a rule that a shorter one keeps), but not
+    /// finding one proves nothing where the rules bind.
+    pub(crate) fn new(problem: &Problem, axis: Axis, thorough: bool) -> Option<Self> {
+        let length = match axis {
+            Axis::Across => problem.width,
+            Axis::Up => problem.height,
+        };
+        let mut sides: Vec<(i64, u32)> = Vec::new();
+        for kind in problem.kinds.iter().filter(|kind| kind.wanted > 0) {
+            for (width, height, _) in kind.ways() {
+                let fits = width <= problem.width && height <= problem.height;
+                let side = if axis == Axis::Across { width } else { height };
+                if fits && side <= length {
+                    match sides.iter_mut().find(|(s, _)| *s == side) {
+                        Some((_, wanted)) => *wanted = wanted.saturating_add(kind.wanted),
+                        None => sides.push((side, kind.wanted)),
+                    }
+                }
+            }
+        }
+        let held = match problem.hand {
+            Some(hand) if thorough && problem.hand_binds() => vec![hand.narrow, hand.hold],
+            _ => Vec::new(),
+        };
+        let generators: Vec<i64> = sides.iter().map(|(side, _)| *side).chain(held.iter().copied()).collect();
+        let sums = sums_of(&generators, length)?;
+        // Cuts need only sums that the wanted pieces can make; with waste of the hand in them, all.
+        let cuts = if held.is_empty() { sums_of_wanted(&sides, length)? } else { sums.clone() };
+
+        let mut classes = vec![class_of(&sums, length)];
+        let mut todo = classes.clone();
+        while let Some(here) = todo.pop() {
+            for &at in cuts.iter().take_while(|&&at| at < here) {
+                for part in [at, class_of(&sums, here - at)] {
+                    if let Err(place) = classes.binary_search(&part) {
+                        classes.insert(place, part);
+                        todo.push(part);
+                        if classes.len() > MOST_POINTS {
+                            return None;
+                        }
+                    }
+                }
+            }
+        }
+        let number = |part: i64| classes.binary_search(&part).unwrap_or(0);
+        let mut partings = Vec::with_capacity(classes.len());
+        for &here in &classes {
+            let mut ways: Vec<Parting> = Vec::new();
+            for &at in cuts.iter().take_while(|&&at| at < here) {
+                let rest = here - at;
+                if problem.hand.is_some_and(|hand| !hand.allows(at, rest)) {
+                    continue;
+                }
+                // A cut in the middle of a sum is met from both ends: keep the shorter first part.
+                if at > rest && cuts.binary_search(&rest).is_ok() && sums.binary_search(&here).is_ok() {
+                    continue;
+                }
+                ways.push(Parting { at, first: number(at), rest: number(class_of(&sums, rest)) });
+            }
+            partings.push(ways);
+        }
+        Some(Self { sums, classes, partings })
+    }
+
+    /// The class of a length that can be reached.
+    pub(crate) fn class(&self, length: i64) -> Option<usize> {
+        self.classes.binary_search(&class_of(&self.sums, length)).ok()
+    }
+
+    /// Whether a class is a sum exactly.
+    pub(crate) fn is_sum(&self, class: usize) -> bool {
+        self.sums.binary_search(&self.classes[class]).is_ok()
+    }
+}
+
+/// The length that stands for all lengths like this one.
+fn class_of(sums: &[i64], length: i64) -> i64 {
+    match sums.binary_search(&length) {
+        Ok(_) => length,
+        Err(0) => length.min(1),
+        Err(place) => sums[place - 1] + 1,
+    }
+}
+
+/// Every sum of any number of the sides, up to `length`; none where there are too many.
+fn sums_of(sides: &[i64], length: i64) -> Option<Vec<i64>> {
+    let mut open = std::collections::BTreeSet::new();
+    open.extend(sides.iter().copied().filter(|&side| side > 0 && side <= length));
+    let mut sums = Vec::new();
+    while let Some(sum) = open.pop_first() {
+        sums.push(sum);
+        if sums.len() > MOST_POINTS {
+            return None;
+        }
+        open.extend(sides.iter().filter(|&&side| side > 0).map(|side| side + sum).filter(|&s| s <= length));
+    }
+    Some(sums)
+}
+
+/// Every sum of sides in which none stands more often than it is wanted.
+fn sums_of_wanted(sides: &[(i64, u32)], length: i64) -> Option<Vec<i64>> {
+    let mut sums = std::collections::BTreeSet::from([0_i64]);
+    for &(side, wanted) in sides {
+        let before: Vec<i64> = sums.iter().copied().collect();
+        for start in before {
+            let mut sum = start;
+            for _ in 0..wanted {
+                sum += side;
+                if sum > length {
+                    break;
+                }
+                sums.insert(sum);
+            }
+            if sums.len() > MOST_POINTS {
+                return None;
+            }
+        }
+    }
+    sums.remove(&0);
+    Some(sums.into_iter().collect())
+}
