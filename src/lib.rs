@@ -19,11 +19,17 @@ pub mod cutting;
 pub mod design;
 pub mod layout;
 
-pub mod drawing;
 pub mod project;
 pub mod rules;
 
-// cli
+pub mod drawing;
+pub mod readback;
+
+pub mod cli {
+    //! Reports only, until every stage stands.
+    pub mod explain;
+    pub mod report;
+}
 // edition
 pub mod handout;
 // wired when every stage stands: pipeline

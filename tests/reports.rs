@@ -1,1 +1,6 @@
-//! Reports tests.
+//! Reports: how findings are shown, and that every rule's page tells the truth.
+
+// mod pages;
+// mod readback;
+mod registry;
+mod shown;

@@ -3,9 +3,11 @@
 //! Present tense, one action a sentence, the trade's plain words. Measures inside a sentence have
 //! no unit (the page states it once) unless a function says otherwise.
 
+pub mod check;
 pub mod cutting;
 pub mod figures;
 pub mod making;
+pub mod pages;
 
 use super::Line;
 
