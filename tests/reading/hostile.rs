@@ -90,7 +90,7 @@ enum Slip {
 
 fn slip() -> impl Strategy<Value = Slip> {
     let signs =
-        prop::sample::select(":-#|>&*!%@`\"'{}[],?~\t\n\r \u{a0}\u{feff}½×“”/019xé葦".chars().collect::<Vec<_>>());
+        prop::sample::select(":-#|>&*!%@`\"'{}[],?~\t\n\r \u{a0}\u{feff}½×“”/019xéİ葦".chars().collect::<Vec<_>>());
     prop_oneof![
         any::<usize>().prop_map(Slip::DropByte),
         (any::<usize>(), signs).prop_map(|(at, sign)| Slip::PutSign(at, sign)),

@@ -2,7 +2,7 @@
 
 use super::desk::{Desk, Field};
 use super::names::{listed, tidy};
-use super::values::Text;
+use super::text::Text;
 use crate::design::restate::{Chosen, Restate, Role, Stated, choose, lacking, suggested, suggested_size};
 use crate::design::sizes::{NAMED, named};
 use crate::diagnostic::Finding;
@@ -115,7 +115,7 @@ impl<'a> Desk<'a> {
         mut one: impl FnMut(&mut Self, Text<'_>) -> Option<T>,
         system: impl Fn(&T) -> Units,
     ) -> Option<Stated<T>> {
-        let halves = text.split("|");
+        let halves = text.split('|');
         match halves.as_slice() {
             [only] => one(self, *only).map(|value| {
                 let units = system(&value);

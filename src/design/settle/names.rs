@@ -1,7 +1,7 @@
 //! Names and words that authors type: tidied, listed, and the nearest one found.
 
 use super::desk::Desk;
-use super::values::Text;
+use super::text::Text;
 use crate::diagnostic::Finding;
 use crate::source::{Span, Spanned};
 

@@ -3,7 +3,7 @@
 use super::desk::{Desk, Field};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
-use super::values::Text;
+use super::text::Text;
 use crate::design::model::{Fold, From, PaperId, Piece, PieceId, PieceKind, Stated};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
@@ -105,19 +105,17 @@ impl<'a> Desk<'a> {
 
     /// `4 x 5 in`, `A6`, `card less 1/8 in all round`, `mat less 1/8 in | 3 mm all round`.
     fn wanted(&mut self, text: Text<'_>, pieces: &Names, has_card: bool) -> Option<Wanted> {
-        let Some((of, rest)) = text.split_last(" less ") else {
-            if let Some(name) = text.value.strip_suffix(" all round") {
-                self.no_relation(text, &format!("{} less 1/8 in all round", tidy(name)));
+        let Some((of, rest)) = text.at_last("less") else {
+            if let Some(name) = text.before_all_round() {
+                self.no_relation(text, &format!("{} less 1/8 in all round", tidy(name.value)));
                 return None;
             }
             return self.size_in(text, Role::Outright).map(Wanted::Outright);
         };
-        let round = rest.value.len() - rest.value.to_lowercase().strip_suffix("all round").map_or(0, str::len);
-        if round != "all round".len() {
+        let Some(border) = rest.before_all_round() else {
             self.no_relation(text, &format!("{} all round", tidy(text.value)));
             return None;
-        }
-        let border = rest.part(0, rest.value.len() - round);
+        };
         if tidy(of.value) == "card" {
             if !has_card {
                 self.note(

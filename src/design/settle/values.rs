@@ -4,56 +4,10 @@
 
 use super::desk::{Desk, Field, capital};
 use super::names::{listed, tidy};
+use super::text::Text;
 use crate::design::nodes::{Node, Scalar};
 use crate::diagnostic::Finding;
 use crate::source::{Span, Spanned};
-
-/// A text, or a part of one, with its place.
-#[derive(Clone, Copy)]
-pub(super) struct Text<'a> {
-    pub(super) value: &'a str,
-    pub(super) span: Span,
-    /// Whether the text stands in the source byte for byte, so that parts have places too.
-    exact: bool,
-}
-
-impl<'a> Text<'a> {
-    /// The part from one byte to another, without spaces round it.
-    pub(super) fn part(self, from: usize, to: usize) -> Self {
-        let value = &self.value[from..to];
-        let from = from + value.len() - value.trim_start().len();
-        let value = value.trim();
-        let span = if self.exact {
-            Span::new(self.span.start + from, self.span.start + from + value.len())
-        } else {
-            self.span
-        };
-        Self { value, span, exact: self.exact }
-    }
-
-    /// The parts between a separator.
-    pub(super) fn split(self, separator: &str) -> Vec<Self> {
-        let mut parts = Vec::new();
-        let mut from = 0;
-        for (at, found) in self.value.match_indices(separator) {
-            parts.push(self.part(from, at));
-            from = at + found.len();
-        }
-        parts.push(self.part(from, self.value.len()));
-        parts
-    }
-
-    /// Everything before the last of `separator`, and everything behind it.
-    pub(super) fn split_last(self, separator: &str) -> Option<(Self, Self)> {
-        let at = self.value.rfind(separator)?;
-        Some((self.part(0, at), self.part(at + separator.len(), self.value.len())))
-    }
-
-    /// As a value with its place.
-    pub(super) fn owned(self) -> Spanned<String> {
-        Spanned::new(self.value.to_owned(), self.span)
-    }
-}
 
 impl<'a> Desk<'a> {
     /// A value that is empty, or that YAML took for a comment.
@@ -101,13 +55,13 @@ impl<'a> Desk<'a> {
         );
     }
 
-    fn scalar(&mut self, field: Field<'a>) -> Option<&'a Scalar> {
+    fn scalar(&mut self, field: Field<'a>, lost: impl Fn(char) -> bool) -> Option<&'a Scalar> {
         let what = field.what();
         match field.node {
             node if node.is_empty() => self.empty(&what, field.key, node.span()),
             Node::Scalar(scalar) => {
                 if scalar.plain
-                    && let Some(comment) = self.comment_at(scalar.span, |next| next.is_ascii_digit())
+                    && let Some(comment) = self.comment_at(scalar.span, lost)
                 {
                     self.hash(comment, scalar.span.to(comment));
                     return None;
@@ -141,10 +95,13 @@ impl<'a> Desk<'a> {
 
     /// A text in a fixed form: a length, a word, a name.
     pub(super) fn text(&mut self, field: Field<'a>) -> Option<Text<'a>> {
-        let scalar = self.scalar(field)?;
-        let whole =
-            Text { value: &scalar.text, span: scalar.span, exact: self.source.slice(scalar.span) == scalar.text };
-        let trimmed = whole.part(0, scalar.text.len());
+        self.text_with(field, |next| next.is_ascii_digit())
+    }
+
+    /// A text; `lost` says which sign behind a `#` makes a comment of what was meant as text.
+    fn text_with(&mut self, field: Field<'a>, lost: impl Fn(char) -> bool) -> Option<Text<'a>> {
+        let scalar = self.scalar(field, lost)?;
+        let trimmed = Text::new(&scalar.text, scalar.span, self.source.slice(scalar.span) == scalar.text);
         if trimmed.value.is_empty() {
             self.empty(&field.what(), field.key, scalar.span);
             return None;
@@ -155,7 +112,8 @@ impl<'a> Desk<'a> {
     /// A text in the author's own words. A bare yes or no is none: other YAML readers take it for
     /// true or false, and a reader of the file cannot tell.
     pub(super) fn words(&mut self, field: Field<'a>) -> Option<Spanned<String>> {
-        let text = self.text(field)?;
+        let text = self.text_with(field, |_| true)?;
+        self.sign_in_front(text)?;
         let plain = matches!(field.node, Node::Scalar(scalar) if scalar.plain);
         let truth = ["yes", "no", "true", "false", "on", "off"];
         if plain && truth.iter().any(|word| text.value.eq_ignore_ascii_case(word)) {
@@ -172,6 +130,32 @@ impl<'a> Desk<'a> {
             return None;
         }
         Some(text.owned())
+    }
+
+    /// Notes a first word that YAML took for a label (`&friends`) or a tag (`!`) and left out.
+    fn sign_in_front(&mut self, text: Text<'_>) -> Option<()> {
+        let source = self.source.text();
+        let before = &source[..text.span.start];
+        let line = &before[before.rfind('\n').map_or(0, |found| found + 1)..];
+        let Some(word) = line.split_whitespace().next_back().filter(|word| word.starts_with(['&', '!'])) else {
+            return Some(());
+        };
+        let used = word.strip_prefix('&').is_some_and(|name| source.contains(&format!("*{name}")));
+        if used {
+            return Some(());
+        }
+        let start = text.span.start - (line.len() - line.rfind(word).unwrap_or(0));
+        self.note(
+            Finding::error(
+                "yaml-surprise",
+                Span::new(start, start + word.len()),
+                format!("`{word}` at the start of a text means something else to YAML"),
+                "left out of the text",
+            )
+            .help(format!("put 1 pair of quotes round it all: `\"{word} {}\"`", text.value))
+            .plainly(format!("A text that starts with {word} needs quotes.")),
+        );
+        None
     }
 
     /// One word of a list.
