@@ -32,5 +32,5 @@ pub mod cli {
 }
 // edition
 pub mod handout;
-// wired when every stage stands: pipeline
+pub mod pipeline;
 pub mod preview;
