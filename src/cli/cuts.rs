@@ -48,7 +48,8 @@ pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failur
 /// The plan as text that stands without a picture.
 fn readable(project: &Project) -> String {
     let (design, plan) = (&project.design, &project.plan);
-    let mut text = format!("{}\n", cutting::plan_title(&design.title.value, design.cards.value, project.units().sign()));
+    let mut text =
+        format!("{}\n", cutting::plan_title(&design.title.value, design.cards.value, project.units().sign()));
     let left = plan.leftovers();
     for (index, sheet) in plan.sheets.iter().enumerate() {
         let paper = design.paper(sheet.paper);

@@ -12,6 +12,7 @@ mod names;
 mod papers;
 mod pieces;
 mod placing;
+mod values;
 mod versions;
 
 use super::model::{Card, Design, PieceId};
@@ -50,6 +51,9 @@ const NEEDED: [(&str, &str); 5] = [
     ("card", "{size: 4 1/4 x 5 1/2 in, fold: side, from: white}"),
     ("front", "[{place: mat, centre: both ways}]"),
 ];
+
+/// The most faults that are listed; past them the file is not a design with slips in it.
+const MOST_FINDINGS: usize = 500;
 
 /// What settling gives.
 #[derive(Debug, Clone)]
@@ -111,6 +115,19 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
     let design = whole(&mut desk, root, stem);
     let mut findings = desk.findings;
     findings.sort_by_key(|finding| finding.primary.span);
+    if let Some(next) = findings.get(MOST_FINDINGS) {
+        let rest = findings.len() - MOST_FINDINGS;
+        let more = Finding::error(
+            "too-much",
+            next.primary.span,
+            "the rest is not listed",
+            format!("{rest} faults from here on"),
+        )
+        .help(format!("mend the {MOST_FINDINGS} above first"))
+        .plainly("There are more faults than can be listed.");
+        findings.truncate(MOST_FINDINGS);
+        findings.push(more);
+    }
     Settled { design, findings }
 }
 
@@ -125,7 +142,11 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         );
         return None;
     }
-    let top = desk.fields(root, "the design", Span::new(root.span().start, root.span().start + 1), &KEYS)?;
+    let first = match root {
+        Node::Map(map) => map.entries.first().map_or(map.span, |(key, _)| key.span),
+        _ => root.span(),
+    };
+    let top = desk.fields(root, "the design", first, &KEYS)?;
     let for_cuts = top.get("card").is_none() && top.get("front").is_none();
     for (key, such_as) in NEEDED {
         if !for_cuts {

@@ -1,7 +1,14 @@
 //! Pictures as data.
+//!
+//! Takes a project, gives [`scene::Scene`]s and their SVG. Must never know a page, a typesetter or
+//! a terminal.
 
+pub mod area;
+pub mod canvas;
 pub mod dimension;
 pub mod figures;
+pub mod hatch;
+pub mod scale;
 pub mod scene;
 pub mod style;
 pub mod svg;

@@ -14,6 +14,20 @@ pub struct At {
     pub y: i64,
 }
 
+impl At {
+    /// A point.
+    #[must_use]
+    pub const fn new(x: i64, y: i64) -> Self {
+        Self { x, y }
+    }
+
+    /// Moved by `x` to the right and `y` downward.
+    #[must_use]
+    pub const fn moved(self, x: i64, y: i64) -> Self {
+        Self::new(self.x + x, self.y + y)
+    }
+}
+
 /// One picture.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Scene {
@@ -86,7 +100,8 @@ pub enum Item {
         /// The text.
         text: String,
     },
-    /// A round detail: its items are clipped to the circle.
+    /// A round detail: its items are clipped to the circle. It draws nothing of its own: the white
+    /// below it and the ring round it are items beside it.
     Lens {
         /// Middle.
         centre: At,
@@ -135,20 +150,62 @@ pub enum Role {
     EdgeStrip,
     /// Hatching lines.
     Hatch,
+    /// Hatching signs drawn with strokes: chevrons, pins.
+    HatchSign,
     /// Hatching dots, filled.
     HatchDot,
+    /// Heads of hatching pins, filled.
+    HatchHead,
     /// Hatching rings, open.
     HatchRing,
     /// A white plate under a label.
     Plate,
     /// White inside of something that covers what is below, no outline.
     Cover,
-    /// The arrow that says which way is up.
+    /// The shaft of the arrow that says which way is up.
     Up,
+    /// The filled head of it.
+    UpHead,
     /// The circle round a detail and its tie.
     LensRing,
     /// An outline to colour or write in.
     Outline,
+    /// A bar to check a print with.
+    Bar,
+}
+
+impl Role {
+    /// Every role, in the order declared.
+    pub const ALL: [Self; 28] = [
+        Self::Cut,
+        Self::Piece,
+        Self::Sheet,
+        Self::Layer,
+        Self::Ghost,
+        Self::Hidden,
+        Self::Fold,
+        Self::Trim,
+        Self::Dimension,
+        Self::Arrow,
+        Self::Leader,
+        Self::LeaderDot,
+        Self::Ring,
+        Self::Flag,
+        Self::Bracket,
+        Self::EdgeStrip,
+        Self::Hatch,
+        Self::HatchSign,
+        Self::HatchDot,
+        Self::HatchHead,
+        Self::HatchRing,
+        Self::Plate,
+        Self::Cover,
+        Self::Up,
+        Self::UpHead,
+        Self::LensRing,
+        Self::Outline,
+        Self::Bar,
+    ];
 }
 
 /// Which letters a text is set in.
@@ -163,14 +220,34 @@ pub enum Lettering {
     Flag,
     /// Bare piece numbers: 11 pt bold.
     Bare,
-    /// Leftover numerals and sizes: 11 pt, slate.
+    /// Leftover numerals: 11 pt bold, slate.
+    Numeral,
+    /// Leftover sizes: 11 pt, slate.
     Leftover,
     /// Scale and small words: 9.5 pt, slate.
     Small,
-    /// The word at a fold, score or "up": 10 pt bold, teal.
+    /// The word at a fold or score: 10 pt bold, teal.
     Word,
+    /// The word at the arrow that says which way is up: 10 pt bold, ink.
+    UpWord,
     /// The word at a line to trim: 10 pt bold, rust.
     TrimWord,
+}
+
+impl Lettering {
+    /// Every lettering, in the order declared.
+    pub const ALL: [Self; 10] = [
+        Self::Figure,
+        Self::Ring,
+        Self::Flag,
+        Self::Bare,
+        Self::Numeral,
+        Self::Leftover,
+        Self::Small,
+        Self::Word,
+        Self::UpWord,
+        Self::TrimWord,
+    ];
 }
 
 /// Which end of a text stands at its point.

@@ -1,1 +1,186 @@
 //! Pens and letters: the only file that knows them.
+//!
+//! Widths after ISO 128 (wide to narrow 2:1), hatching below its narrow line on purpose so that
+//! labels stay readable. Every colour of a line has at least 3:1 and of a text 4.5:1 against white
+//! (WCAG 2.2, 1.4.11 and 1.4.3).
+
+use super::scene::{Lettering, Role};
+use crate::fonts;
+use serde::Serialize;
+use serde_json::{Map, Value};
+
+/// Text and wide lines.
+pub const INK: &str = "#1E2A32";
+/// Quiet text.
+pub const SLATE: &str = "#56626B";
+/// Dimensions, folds, notes.
+pub const TEAL: &str = "#0E5F70";
+/// Cuts and cautions.
+pub const RUST: &str = "#A63C12";
+/// Outlines that are there already.
+pub const GHOST: &str = "#868F96";
+/// Paper.
+pub const WHITE: &str = "#FFFFFF";
+
+/// How a role is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct Pen {
+    /// Colour of the line; none: no line.
+    pub stroke: Option<&'static str>,
+    /// Width of the line, nm.
+    pub width_nm: i64,
+    /// Dashes and gaps in turn, nm; none: continuous.
+    pub dash: Option<&'static [i64]>,
+    /// Colour inside a closed shape; none: nothing.
+    pub fill: Option<&'static str>,
+}
+
+/// How a text is set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct Letters {
+    /// Family, as named inside the bundled files.
+    pub family: &'static str,
+    /// 400 or 700.
+    pub weight: u16,
+    /// Size in tenths of a point.
+    pub tenths_of_point: i64,
+    /// Colour.
+    pub colour: &'static str,
+}
+
+const UM: i64 = 1000;
+const HIDDEN_DASH: &[i64] = &[1200 * UM, 800 * UM];
+const FOLD_DASH: &[i64] = &[3000 * UM, 800 * UM, 600 * UM, 800 * UM];
+
+const fn line(colour: &'static str, um: i64) -> Pen {
+    Pen { stroke: Some(colour), width_nm: um * UM, dash: None, fill: None }
+}
+
+const fn on_white(colour: &'static str, um: i64) -> Pen {
+    Pen { fill: Some(WHITE), ..line(colour, um) }
+}
+
+const fn filled(colour: &'static str) -> Pen {
+    Pen { stroke: None, width_nm: 0, dash: None, fill: Some(colour) }
+}
+
+/// The pen of a role.
+#[must_use]
+pub const fn pen(role: Role) -> Pen {
+    match role {
+        Role::Cut | Role::Bar => line(INK, 500),
+        Role::Piece => on_white(INK, 500),
+        Role::Sheet => on_white(INK, 250),
+        Role::Layer => on_white(INK, 400),
+        Role::Ghost => on_white(GHOST, 250),
+        Role::Hidden => Pen { dash: Some(HIDDEN_DASH), ..line(INK, 250) },
+        Role::Fold => Pen { dash: Some(FOLD_DASH), ..line(TEAL, 350) },
+        Role::Trim => line(RUST, 700),
+        Role::Dimension => line(TEAL, 250),
+        Role::Arrow => filled(TEAL),
+        Role::Leader => line(INK, 250),
+        Role::LeaderDot => filled(INK),
+        Role::Ring => on_white(INK, 350),
+        Role::Flag => Pen { fill: Some(RUST), ..line(WHITE, 400) },
+        Role::Bracket => line(RUST, 250),
+        Role::EdgeStrip => line(SLATE, 180),
+        Role::Hatch | Role::HatchRing => line(SLATE, 180),
+        Role::HatchSign => line(TEAL, 200),
+        Role::HatchDot => filled(RUST),
+        Role::HatchHead => filled(TEAL),
+        Role::Plate | Role::Cover => filled(WHITE),
+        Role::Up => line(INK, 400),
+        Role::UpHead => filled(INK),
+        Role::LensRing => line(SLATE, 350),
+        Role::Outline => on_white(SLATE, 250),
+    }
+}
+
+/// The letters of a lettering.
+#[must_use]
+pub const fn letters(lettering: Lettering) -> Letters {
+    let (weight, tenths_of_point, colour) = match lettering {
+        Lettering::Figure => (400, 110, INK),
+        Lettering::Ring => (700, 100, INK),
+        Lettering::Flag => (700, 95, WHITE),
+        Lettering::Bare => (700, 110, INK),
+        Lettering::Numeral => (700, 110, SLATE),
+        Lettering::Leftover => (400, 110, SLATE),
+        Lettering::Small => (400, 95, SLATE),
+        Lettering::Word => (700, 100, TEAL),
+        Lettering::UpWord => (700, 100, INK),
+        Lettering::TrimWord => (700, 100, RUST),
+    };
+    Letters { family: fonts::TEXT, weight, tenths_of_point, colour }
+}
+
+/// Both tables for a writer outside: `{"roles": {role: pen}, "lettering": {lettering: letters}}`,
+/// keys as in a serialised scene.
+#[must_use]
+pub fn table() -> Value {
+    let roles = Role::ALL.map(|role| (key(role), value(pen(role))));
+    let lettering = Lettering::ALL.map(|lettering| (key(lettering), value(letters(lettering))));
+    let mut both = Map::new();
+    both.insert("roles".to_owned(), Value::Object(roles.into_iter().collect()));
+    both.insert("lettering".to_owned(), Value::Object(lettering.into_iter().collect()));
+    Value::Object(both)
+}
+
+/// A role or lettering as it is spelled in a serialised scene.
+fn key(name: impl Serialize) -> String {
+    match value(name) {
+        Value::String(text) => text,
+        other => other.to_string(),
+    }
+}
+
+fn value(plain: impl Serialize) -> Value {
+    serde_json::to_value(plain).unwrap_or_default()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Contrast with white after WCAG 2.2 (relative luminance; formula as published by the W3C).
+    fn contrast_with_white(colour: &str) -> f64 {
+        let channel = |from: usize| {
+            let c = f64::from(u8::from_str_radix(&colour[from..from + 2], 16).unwrap()) / 255.0;
+            if c <= 0.04045 { c / 12.92 } else { ((c + 0.055) / 1.055).powf(2.4) }
+        };
+        1.05 / (0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5) + 0.05)
+    }
+
+    #[test]
+    fn the_contrast_formula_agrees_with_published_boundaries() {
+        // #767676 passes 4.5:1 and #777777 does not; #949494 passes 3:1 and #959595 does not.
+        assert!(contrast_with_white("#767676") >= 4.5 && contrast_with_white("#777777") < 4.5);
+        assert!(contrast_with_white("#949494") >= 3.0 && contrast_with_white("#959595") < 3.0);
+    }
+
+    #[test]
+    fn lines_and_letters_have_contrast() {
+        for role in Role::ALL {
+            let pen = pen(role);
+            for colour in [pen.stroke, pen.fill].into_iter().flatten().filter(|c| *c != WHITE) {
+                assert!(contrast_with_white(colour) >= 3.0, "{role:?}");
+            }
+        }
+        for lettering in Lettering::ALL {
+            let colour = letters(lettering).colour;
+            if colour != WHITE {
+                assert!(contrast_with_white(colour) >= 4.5, "{lettering:?}");
+            }
+        }
+        let flag = pen(Role::Flag).fill.unwrap();
+        assert!(contrast_with_white(flag) >= 4.5, "white digits on a flag");
+    }
+
+    #[test]
+    fn the_table_names_every_role() {
+        let table = table();
+        assert_eq!(table["roles"].as_object().unwrap().len(), Role::ALL.len());
+        assert_eq!(table["roles"]["hatch-dot"]["fill"], RUST);
+        assert_eq!(table["lettering"]["trim-word"]["tenths_of_point"], 100);
+    }
+}

@@ -5,7 +5,9 @@
 
 pub mod check;
 pub mod cutting;
+pub mod figures;
 pub mod making;
+pub mod pages;
 
 use super::Line;
 

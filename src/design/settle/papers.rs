@@ -1,7 +1,8 @@
 //! Papers: sheets, pattern, edge strip and weight.
 
-use super::desk::{Desk, Field, Text};
+use super::desk::{Desk, Field};
 use super::names::{Names, tidy};
+use super::values::Text;
 use crate::design::model::{EdgeStrip, Paper, Pattern, Sheets};
 use crate::design::nodes::Node;
 use crate::design::restate::{Role, Stated};

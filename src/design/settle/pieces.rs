@@ -1,8 +1,9 @@
 //! Pieces: paper, pattern, and a size outright or by relation to the card or another piece.
 
-use super::desk::{Desk, Field, Text};
+use super::desk::{Desk, Field};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
+use super::values::Text;
 use crate::design::model::{Fold, From, PaperId, Piece, PieceId, PieceKind, Stated};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
@@ -113,7 +114,7 @@ impl<'a> Desk<'a> {
         };
         let round = rest.value.len() - rest.value.to_lowercase().strip_suffix("all round").map_or(0, str::len);
         if round != "all round".len() {
-            self.no_relation(text, &format!("{} less 1/8 in all round", tidy(of.value)));
+            self.no_relation(text, &format!("{} all round", tidy(text.value)));
             return None;
         }
         let border = rest.part(0, rest.value.len() - round);
@@ -252,17 +253,23 @@ impl<'a> Desk<'a> {
         let place = |piece: usize| drafts[piece].wanted.as_ref().map_or_else(Span::default, |(_, span)| *span);
         let label =
             if round.len() == 1 { "its own size".to_owned() } else { format!("sized from `{}`", name(round[1])) };
-        let mut finding =
-            Finding::error("circular-size", place(round[0]), "sizes lean on each other in a circle", label)
-                .help("write 1 of these sizes outright, such as `4 x 5 1/4 in`")
-                .plainly(format!(
-                    "{} lean on each other, so no size is ever known.",
-                    way.join(" to ").replace('`', "\"")
-                ));
+        let (message, plain) = if round.len() == 1 {
+            (
+                format!("the size of {} leans on itself", way[0]),
+                format!("The size of {} is said by its own size, so it is never known.", way[0]),
+            )
+        } else {
+            (
+                format!("sizes lean on each other in a circle: {}", way.join(" to ")),
+                format!("The sizes go round in a circle, {}, so none is ever known.", way.join(" to ")),
+            )
+        };
+        let mut finding = Finding::error("circular-size", place(round[0]), message, label)
+            .help("write 1 of these sizes outright, such as `4 x 5 1/4 in`")
+            .plainly(plain);
         for (piece, next) in round.iter().skip(1).zip(round.iter().skip(2).chain(round.first())).take(8) {
             finding = finding.also(place(*piece), format!("sized from `{}`", name(*next)));
         }
-        finding.message = format!("sizes lean on each other in a circle: {}", way.join(" to "));
         self.note(finding);
     }
 }

@@ -1,9 +1,10 @@
 //! How a layer is placed: each direction once, copies in a row, column or grid, and what shows.
 
-use super::desk::{Desk, Field, Fields, Text};
+use super::desk::{Desk, Field, Fields};
 use super::front::{Draft, Drafts};
 use super::papers::edge_named;
 use super::pieces::MOST_COPIES;
+use super::values::Text;
 use crate::design::model::{Along, Arrangement, Shows};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
@@ -90,7 +91,7 @@ impl<'a> Desk<'a> {
                     .also(first.key, format!("`{}` already", first.name))
                     .help(format!("keep 1 of `{}` and `{}`", first.name, second.name))
                     .plainly(format!(
-                        "Two lines say where the {name} lies {}, and only one can count.",
+                        "Two lines say where `{name}` is laid, {}, and only one can count.",
                         direction.words
                     )),
                 );
@@ -108,7 +109,7 @@ impl<'a> Desk<'a> {
                 format!("nothing says where it lies {}", direction.words),
             )
             .help(format!("add 1 line, such as `centre: {}` or `{}: 1/4 in`", direction.centre, direction.edges[0]))
-            .plainly(format!("Nothing says where the {name} lies {}.", direction.words)),
+            .plainly(format!("Nothing says where `{name}` is laid, {}.", direction.words)),
         );
     }
 

@@ -1,0 +1,446 @@
+//! The finished front, to a stated scale, with its dimensions.
+
+use super::layers::{self, Copy};
+use super::rings::{Named, put_column};
+use super::{Room, id};
+use crate::design::model::{Along, Arrangement, Fold, LayerId, Onto, PieceId, VersionId};
+use crate::drawing::area::Area;
+use crate::drawing::canvas::{Canvas, put_lens, text_area};
+use crate::drawing::dimension::{Dimension, Drawn, stack};
+use crate::drawing::scale::{Frame, STATED, Scale};
+use crate::drawing::scene::{Anchor, At, Item, Lettering, Role, Scene};
+use crate::geometry::{Edge, Rect};
+use crate::length::{Length, Size};
+use crate::project::Project;
+use crate::words::english::figures as words;
+
+const UM: i64 = 1000;
+/// The fold mark reaches so far past the card.
+const FOLD_MARK: i64 = 8500 * UM;
+/// Room beside the card for its dimensions, and for rings and a lens.
+const DIMENSIONS: i64 = 18_500 * UM;
+const LENS: i64 = 31_500 * UM;
+/// A border under this on the page is shown in a lens.
+const UNDER: i64 = 3000 * UM;
+const LENS_RADIUS: i64 = 11_000 * UM;
+
+/// How much of the work a version's figure does: each measure is given once.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct Part {
+    dimensions: bool,
+    gaps: bool,
+}
+
+/// The finished front of a version, as large as `room` allows at a stated scale. The first version
+/// carries the dimensions, rings and lens, the second the gaps; none where there is no card.
+#[must_use]
+pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene> {
+    let card = project.layout.card?;
+    let several = project.design.versions.len() > 1;
+    let part = Part { dimensions: version.0 == 0, gaps: if several { version.0 == 1 } else { true } };
+    let face = Rect::of(card);
+    let all: Vec<LayerId> = project.design.layer_ids().collect();
+    let copies = layers::copies(project, &all, |_| true);
+    let borders = borders(project, face, &copies);
+
+    let beside = if part.dimensions { DIMENSIONS + LENS } else { 1000 * UM };
+    let above = FOLD_MARK + if part.dimensions { 15_500 * UM } else { 1000 * UM };
+    let (width, height) = (face.width(), face.height());
+    let tenths = Scale::choose(&STATED, width, height, room.width - beside, room.height - above);
+    let frame = Frame::new(Scale::stated(tenths), face, At::new(0, 0));
+    let outline = frame.area(face);
+
+    let mut canvas = Canvas::new();
+    let gaps = if part.gaps { gaps(project, frame, &copies) } else { Vec::new() };
+    let plates: Vec<Area> = gaps.iter().map(|(gap, _)| gap.area.grown(800 * UM)).collect();
+    canvas.area(Role::Layer, outline);
+    layers::draw(&mut canvas, project, frame, &copies, version, |_| Role::Layer, |_| true, &plates);
+    let mut measures = Vec::new();
+    for (gap, told) in gaps {
+        canvas.items.extend(gap.items);
+        measures.push(told);
+    }
+    if part.dimensions {
+        measures.splice(0..0, dimensions(&mut canvas, project, frame, face, &copies));
+        let lens = borders.filter(|borders| frame.scale.length(borders.least) < UNDER);
+        let mut rings_end = outline.bottom - 2400 * UM;
+        if let Some(borders) = lens {
+            let top = put_border_lens(&mut canvas, project, frame, version, &copies, &borders);
+            rings_end = rings_end.min(top - 3400 * UM);
+            measures.push(words::borders_told(&numbers(project, &borders.widths)));
+        }
+        put_rings(&mut canvas, project, frame, face, &copies, rings_end);
+    }
+    put_fold(&mut canvas, project, outline, part.dimensions);
+    put_scale(&mut canvas, outline, tenths, part.dimensions);
+
+    let name = &project.design.version(version).name;
+    let scene_name = if name.is_empty() { "front".to_owned() } else { format!("front-{}", id(name)) };
+    let alt = words::front(
+        &size_text(project, card),
+        fold_edge(project).map(Edge::word),
+        name,
+        &told(project, version),
+        &measures,
+    );
+    Some(canvas.finish(scene_name, Some(tenths), alt, outline))
+}
+
+pub(super) fn size_text(project: &Project, size: Size) -> String {
+    let units = project.units();
+    words::size(&format!("{} {}", size.numbers(units), units.sign()))
+}
+
+pub(super) fn number(project: &Project, nm: i64) -> String {
+    let units = project.units();
+    Length::of(nm, units).number(units)
+}
+
+fn numbers(project: &Project, nm: &[i64]) -> Vec<String> {
+    nm.iter().map(|nm| number(project, *nm)).collect()
+}
+
+pub(super) fn fold_edge(project: &Project) -> Option<Edge> {
+    match project.design.card.as_ref()?.fold {
+        Fold::Side => Some(Edge::Left),
+        Fold::Top => Some(Edge::Top),
+        Fold::None => None,
+    }
+}
+
+/// Every layer in words, with the size that shows.
+fn told(project: &Project, version: VersionId) -> Vec<words::Told> {
+    let design = &project.design;
+    design
+        .layer_ids()
+        .map(|id| {
+            let layer = design.layer(id);
+            let placed = project.layout.placed(id);
+            let shown = placed.trimmed.iter().flatten().next().or(placed.copies.first());
+            let size = shown.map_or_else(String::new, |rect| {
+                words::size(&rect.size(design.pieces[layer.piece.0].size.width.unit()).numbers(project.units()))
+            });
+            words::Told {
+                ring: design.ring(layer.piece),
+                name: layer.name.clone(),
+                count: layer.arrangement.count(),
+                size,
+                paper: layers::paper_of(project, id, version)
+                    .map_or_else(String::new, |p| design.paper(p).name.clone()),
+            }
+        })
+        .collect()
+}
+
+/// The mark at the folded edge: past the card, where it cannot vanish in the outline.
+fn put_fold(canvas: &mut Canvas, project: &Project, outline: Area, with_word: bool) {
+    let Some(edge) = fold_edge(project) else { return };
+    let gap = 600 * UM;
+    match edge {
+        Edge::Top => {
+            let y = outline.top;
+            canvas.line(Role::Fold, At::new(outline.right + gap, y), At::new(outline.right + FOLD_MARK, y));
+            if with_word {
+                canvas.text(
+                    Lettering::Word,
+                    At::new(outline.right + 1500 * UM, y - 1200 * UM),
+                    Anchor::Start,
+                    words::fold(),
+                );
+            }
+        }
+        _ => {
+            let x = outline.left;
+            canvas.line(Role::Fold, At::new(x, outline.top - FOLD_MARK), At::new(x, outline.top - gap));
+            if with_word {
+                canvas.text(
+                    Lettering::Word,
+                    At::new(x + 1500 * UM, outline.top - 2400 * UM),
+                    Anchor::Start,
+                    words::fold(),
+                );
+            }
+        }
+    }
+}
+
+fn put_scale(canvas: &mut Canvas, outline: Area, tenths: u32, is_first: bool) {
+    let scale = words::scale(tenths);
+    let (x, anchor) =
+        if is_first { (outline.left - 2500 * UM, Anchor::End) } else { (outline.left + 2500 * UM, Anchor::Start) };
+    let at = At::new(x, outline.top - 4000 * UM);
+    let left = text_area(Lettering::Small, at, anchor, false, &scale).left;
+    // Beside the first figure its dimensions start further left: align with them.
+    let ink = canvas.extent().map_or(left, |ink| ink.left);
+    let x = if is_first && ink < left { ink } else { left };
+    canvas.text(Lettering::Small, At::new(x, at.y), Anchor::Start, &scale);
+}
+
+/// The hull of a layer as it shows.
+fn shown(copies: &[Copy], layer: LayerId) -> Option<Rect> {
+    copies.iter().filter(|copy| copy.layer == layer).map(|copy| copy.rect).reduce(Rect::hull)
+}
+
+/// Overall size and the places of layers that are not centred; returns them in words.
+fn dimensions(canvas: &mut Canvas, project: &Project, frame: Frame, face: Rect, copies: &[Copy]) -> Vec<String> {
+    let outline = frame.area(face);
+    let mut uprights = vec![Dimension::upright(
+        (outline.top, outline.bottom),
+        (outline.left, outline.left),
+        0,
+        number(project, face.height()),
+    )];
+    let mut levels = vec![Dimension::level(
+        (outline.left, outline.right),
+        (outline.bottom, outline.bottom),
+        0,
+        number(project, face.width()),
+    )];
+    let mut told = Vec::new();
+    for id in project.design.layer_ids() {
+        let layer = project.design.layer(id);
+        let Some(rect) = shown(copies, id) else { continue };
+        if let Some((low, high, text)) = place(project, copies, layer.up, rect, face, Edge::Bottom, Edge::Top) {
+            let ends = (frame.y(high), frame.y(low));
+            let dimension = Dimension::upright(ends, (outline.left, outline.left), 0, number(project, high - low));
+            if !uprights.iter().any(|other| other.ends == dimension.ends) {
+                told.push(words::from_edge(&dimension.text, &layer.name, &text));
+                uprights.push(dimension);
+            }
+        }
+        if let Some((low, high, text)) = place(project, copies, layer.across, rect, face, Edge::Left, Edge::Right) {
+            let ends = (frame.x(low), frame.x(high));
+            let dimension = Dimension::level(ends, (outline.bottom, outline.bottom), 0, number(project, high - low));
+            if !levels.iter().any(|other| other.ends == dimension.ends) {
+                told.push(words::from_edge(&dimension.text, &layer.name, &text));
+                levels.push(dimension);
+            }
+        }
+    }
+    let drawn = stack(uprights, outline.left, -1).into_iter().chain(stack(levels, outline.bottom, 1));
+    for Drawn { items, figure, .. } in drawn {
+        canvas.items.extend(items);
+        canvas.taken.push(figure);
+    }
+    told
+}
+
+/// The stretch that gives a layer's place in one direction: from the card's edge, or the gap to its
+/// neighbour; nothing where it is centred, level with an edge or laid edge to edge.
+fn place(
+    project: &Project,
+    copies: &[Copy],
+    along: Along,
+    rect: Rect,
+    face: Rect,
+    low: Edge,
+    high: Edge,
+) -> Option<(i64, i64, String)> {
+    let neighbour = |layer: LayerId, edge: Edge| {
+        let name = project.design.layer(layer).name.clone();
+        shown(copies, layer).map(|other| (other.edge(edge), name))
+    };
+    let stretch = match along {
+        Along::Centre => return None,
+        Along::FromLow(_) => (face.edge(low), rect.edge(low), low.word().to_owned()),
+        Along::FromHigh(_) => (rect.edge(high), face.edge(high), high.word().to_owned()),
+        Along::After(layer, _) => {
+            let (at, name) = neighbour(layer, high)?;
+            (at, rect.edge(low), name)
+        }
+        Along::Before(layer, _) => {
+            let (at, name) = neighbour(layer, low)?;
+            (rect.edge(high), at, name)
+        }
+    };
+    (stretch.0 < stretch.1).then_some(stretch)
+}
+
+/// The gaps of rows, columns and grids, each once, drawn inside the card where there is room.
+fn gaps(project: &Project, frame: Frame, copies: &[Copy]) -> Vec<(Drawn, String)> {
+    let mut found: Vec<(Drawn, String)> = Vec::new();
+    for id in project.design.layer_ids() {
+        let layer = project.design.layer(id);
+        let (across, down) = layer.arrangement.gaps(project.units());
+        let rects: Vec<Rect> = copies.iter().filter(|copy| copy.layer == id).map(|copy| copy.rect).collect();
+        let Some(first) = rects.first().copied() else { continue };
+        let onto = match layer.onto {
+            Onto::Card => project.layout.card.map(Rect::of),
+            Onto::Layer(onto) => shown(copies, onto),
+        };
+        let Some(onto) = onto.map(|rect| frame.area(rect)) else { continue };
+        let others: Vec<Area> =
+            copies.iter().filter(|c| c.layer > id || c.layer == id).map(|c| frame.area(c.rect)).collect();
+        let is_clear = |drawn: &Drawn, found: &[(Drawn, String)]| {
+            onto.grown(-700 * UM).contains(drawn.area)
+                && !found.iter().any(|(other, _)| other.area.overlaps(drawn.area))
+                && !others.iter().any(|other| other.overlaps(drawn.area))
+        };
+        let mut candidates = Vec::new();
+        if across.nm() > 0
+            && let Some(next) = rects.iter().copied().find(|r| r.left >= first.right)
+        {
+            let ends = (frame.x(first.right), frame.x(next.left));
+            let last = rects.iter().copied().reduce(Rect::hull).map(|hull| frame.area(hull));
+            let Some(block) = last else { continue };
+            let text = number(project, next.left - first.right);
+            candidates.push(
+                [(block.bottom, block.bottom + 5000 * UM), (block.top, block.top - 5000 * UM)]
+                    .map(|(edge, line)| Dimension::level(ends, (edge, edge), line, text.clone())),
+            );
+        }
+        if down.nm() > 0
+            && let Some(next) = rects.iter().copied().find(|r| r.top <= first.bottom)
+        {
+            let ends = (frame.y(first.bottom), frame.y(next.top));
+            let hull = rects.iter().copied().reduce(Rect::hull).map(|hull| frame.area(hull));
+            let Some(block) = hull else { continue };
+            let text = number(project, first.bottom - next.top);
+            candidates.push(
+                [(block.right, block.right + 5000 * UM), (block.left, block.left - 5000 * UM)]
+                    .map(|(edge, line)| Dimension::upright(ends, (edge, edge), line, text.clone())),
+            );
+        }
+        for pair in candidates {
+            let drawn =
+                pair.into_iter().map(|dimension| (dimension.draw(), dimension.text)).find(|(d, _)| is_clear(d, &found));
+            if let Some((drawn, text)) = drawn {
+                found.push((drawn, words::gap(&text, &layer.name)));
+            }
+        }
+    }
+    found
+}
+
+/// The chain of layers that are set in by one border all round, from the card inward.
+struct Borders {
+    /// Borders, outermost first.
+    widths: Vec<i64>,
+    /// The smallest.
+    least: i64,
+    /// Whether the detail is taken at the lower corner (else the upper).
+    below: bool,
+}
+
+fn borders(project: &Project, face: Rect, copies: &[Copy]) -> Option<Borders> {
+    let mut widths = Vec::new();
+    let mut current = face;
+    let mut chain = Vec::new();
+    for copy in copies {
+        let layer = project.design.layer(copy.layer);
+        if layer.arrangement != Arrangement::Single {
+            continue;
+        }
+        let each = Edge::ALL.map(|edge| current.border(copy.rect, edge));
+        if each[0] > 0 && each.iter().all(|border| *border == each[0]) && each[0] <= 13_000 * UM {
+            widths.push(each[0]);
+            chain.push(copy.layer);
+            current = copy.rect;
+        }
+    }
+    let least = *widths.iter().min()?;
+    let reach = widths.iter().sum::<i64>() + 2000 * UM;
+    let is_clear = |bottom: i64| {
+        let corner = Rect::at(face.right - reach, bottom, reach, reach);
+        !copies.iter().any(|copy| !chain.contains(&copy.layer) && copy.rect.overlap(corner).is_some())
+    };
+    let below = is_clear(face.bottom);
+    (below || is_clear(face.top - reach)).then_some(Borders { widths, least, below })
+}
+
+/// A lens 1:1 on a corner of the card; returns its upper edge.
+fn put_border_lens(
+    canvas: &mut Canvas,
+    project: &Project,
+    frame: Frame,
+    version: VersionId,
+    copies: &[Copy],
+    borders: &Borders,
+) -> i64 {
+    let face = Rect::of(project.layout.card.unwrap_or_else(|| Size::new(Length::mm(1), Length::mm(1))));
+    let outline = frame.area(face);
+    let total: i64 = borders.widths.iter().sum();
+    let down = if borders.below { 1 } else { -1 };
+    let centre = if borders.below {
+        At::new(outline.right + 20_000 * UM, outline.bottom - 16_500 * UM)
+    } else {
+        At::new(outline.right + 20_000 * UM, outline.top + 12_000 * UM)
+    };
+    let corner = At::new(outline.right, if borders.below { outline.bottom } else { outline.top });
+    let on_page = frame.scale.length(total);
+    let spot = corner.moved(-on_page / 2, -down * on_page / 2);
+    let spot_radius = (on_page * 7 / 10 + 1000 * UM).clamp(2400 * UM, 3600 * UM);
+    let seen_corner =
+        centre.moved((total / 2 + 1000 * UM).min(5500 * UM), down * (total / 2 + 1000 * UM).min(5500 * UM));
+    let top = if borders.below { face.bottom } else { face.top };
+    let seen = lens_items(
+        project,
+        Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top },
+        version,
+        copies,
+        face,
+        Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS),
+        Role::Layer,
+        |_| true,
+    );
+    put_lens(canvas, spot, spot_radius, centre, LENS_RADIUS, seen);
+    let text = words::borders(&numbers(project, &borders.widths));
+    let figure = canvas.text(Lettering::Figure, centre.moved(0, LENS_RADIUS + 4800 * UM), Anchor::Middle, &text);
+    canvas.text(Lettering::Small, At::new(centre.x, figure.bottom + 5000 * UM), Anchor::Middle, &words::scale(10));
+    centre.y - LENS_RADIUS
+}
+
+/// What a lens shows: the same layers, larger, hatched only within its square.
+pub(super) fn lens_items(
+    project: &Project,
+    frame: Frame,
+    version: VersionId,
+    copies: &[Copy],
+    ground_rect: Rect,
+    square: Area,
+    ground: Role,
+    is_strong: impl Fn(LayerId) -> bool,
+) -> Vec<Item> {
+    let mut canvas = Canvas::new();
+    let square = square.grown(1500 * UM);
+    let cut = |rect: Rect| frame.area(rect).common(square.grown(4000 * UM));
+    if let Some(area) = cut(ground_rect) {
+        canvas.area(ground, area);
+    }
+    for (n, copy) in copies.iter().enumerate() {
+        let Some(area) = cut(copy.rect) else { continue };
+        let strong = is_strong(copy.layer);
+        canvas.area(if strong { Role::Layer } else { Role::Ghost }, area);
+        if !strong {
+            continue;
+        }
+        let Some(paper) = layers::paper_of(project, copy.layer, version) else { continue };
+        let holes: Vec<Area> = copies[n + 1..].iter().map(|upper| frame.area(upper.rect)).collect();
+        let turns = layers::turns_of(project, paper, project.design.layer(copy.layer).quarter_turns);
+        if let Some(area) = area.common(square) {
+            canvas.items.extend(crate::drawing::hatch::hatch_of(&project.design, paper).fill(area, turns, &holes));
+        }
+    }
+    canvas.items
+}
+
+/// One ring for each piece that shows.
+fn put_rings(canvas: &mut Canvas, project: &Project, frame: Frame, face: Rect, copies: &[Copy], end: i64) {
+    let outline = frame.area(face);
+    let mut named: Vec<Named> = Vec::new();
+    if let Some(card) = &project.design.card {
+        let above = copies.iter().map(|copy| frame.area(copy.rect)).collect();
+        named.push(Named { ring: project.design.ring(card.base), copies: vec![(outline, above)] });
+    }
+    let pieces: std::collections::BTreeSet<PieceId> =
+        copies.iter().map(|copy| project.design.layer(copy.layer).piece).collect();
+    for piece in pieces {
+        let own = copies.iter().enumerate().filter(|(_, copy)| project.design.layer(copy.layer).piece == piece);
+        let with_above = own.map(|(n, copy)| {
+            let above = copies[n + 1..].iter().map(|upper| frame.area(upper.rect)).collect();
+            (frame.area(copy.rect), above)
+        });
+        named.push(Named { ring: project.design.ring(piece), copies: with_above.collect() });
+    }
+    put_column(canvas, &named, outline.right + 6600 * UM, (outline.top + 1000 * UM, end));
+}

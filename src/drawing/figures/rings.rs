@@ -1,0 +1,195 @@
+//! Rings in one column beside a figure, each with a leader to a place where its piece shows.
+
+use crate::drawing::area::Area;
+use crate::drawing::canvas::{Canvas, ring_radius};
+use crate::drawing::scene::At;
+
+const UM: i64 = 1000;
+/// A leader's dot lies so far inside its piece.
+const INSIDE: i64 = 900 * UM;
+/// The least distance between two rings of the column.
+const PITCH: i64 = 7000 * UM;
+const STEP: i64 = 500 * UM;
+
+/// Something to be named by a ring: where it lies and what lies over it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Named {
+    /// Its ring number.
+    pub(super) ring: u32,
+    /// Where each copy lies, and what covers it.
+    pub(super) copies: Vec<(Area, Vec<Area>)>,
+}
+
+impl Named {
+    /// The rightmost stretch that shows at height `y`, as its two ends.
+    fn shows_at(&self, y: i64) -> Option<(i64, i64)> {
+        let inside = |(area, _): &&(Area, Vec<Area>)| area.top + 600 * UM < y && y < area.bottom - 600 * UM;
+        let mut best: Option<(i64, i64)> = None;
+        for (area, above) in self.copies.iter().filter(inside) {
+            let mut stretches = vec![(area.left, area.right)];
+            let near = 600 * UM;
+            for hole in above.iter().filter(|hole| hole.top - near <= y && y <= hole.bottom + near) {
+                stretches = stretches
+                    .into_iter()
+                    .flat_map(|(low, high)| [(low, high.min(hole.left)), (low.max(hole.right), high)])
+                    .filter(|(low, high)| high - low > 800 * UM)
+                    .collect();
+            }
+            for stretch in stretches {
+                if best.is_none_or(|(_, right)| stretch.1 > right) {
+                    best = Some(stretch);
+                }
+            }
+        }
+        best
+    }
+
+    /// The dot of a leader that comes from the right at height `y`, and how cramped it is.
+    fn dot(&self, y: i64) -> Option<(At, i64)> {
+        let (left, right) = self.shows_at(y)?;
+        let width = right - left;
+        let inside = if width >= 2 * INSIDE { INSIDE } else { width / 2 };
+        // A piece shows best where more than a border of it is seen, and nearest to the ring.
+        let cramped = if width >= 4000 * UM { 0 } else { 4 };
+        Some((At::new(right - inside, y), cramped))
+    }
+}
+
+/// One choice for one ring.
+#[derive(Debug, Clone, Copy)]
+struct Choice {
+    dot: At,
+    cost: i64,
+}
+
+fn choice(named: &Named, ring_y: i64) -> Option<Choice> {
+    if let Some((dot, cramped)) = named.dot(ring_y) {
+        return Some(Choice { dot, cost: cramped });
+    }
+    // No level leader: the nearest place that is at least 5 degrees away from level.
+    let hull = named.copies.iter().map(|(area, _)| *area).reduce(Area::hull)?;
+    let mut best: Option<Choice> = None;
+    let mut y = hull.top;
+    while y <= hull.bottom {
+        let away = (y - ring_y).abs();
+        if (1500 * UM..=18_000 * UM).contains(&away)
+            && let Some((dot, cramped)) = named.dot(y)
+        {
+            let cost = cramped + 6 + away / UM / 1000;
+            if best.is_none_or(|b| cost < b.cost) {
+                best = Some(Choice { dot, cost });
+            }
+        }
+        y += STEP / 4;
+    }
+    best
+}
+
+/// Puts one ring for each of `named` into a column at `x`, heights within `from`; leaders do not
+/// cross. What finds no place in the column is left to the piece table.
+pub(super) fn put_column(canvas: &mut Canvas, named: &[Named], x: i64, from: (i64, i64)) {
+    for (ring_y, dot, n) in assign(named, from) {
+        let ring = At::new(x + ring_radius(named[n].ring), ring_y);
+        canvas.ring_with_leader(ring, named[n].ring, dot);
+    }
+}
+
+/// Heights, dots and who they belong to: a shortest path over (who is placed, height of the last
+/// ring), from the top down.
+fn assign(named: &[Named], from: (i64, i64)) -> Vec<(i64, At, usize)> {
+    // The states double with each ring; a card with more kinds of piece than this takes the rest in
+    // the order of their rings.
+    let count = named.len().min(10);
+    let slots: Vec<i64> =
+        std::iter::successors(Some(from.0), |y| Some(y + STEP)).take_while(|y| *y <= from.1).collect();
+    let pitch = usize::try_from(PITCH / STEP).unwrap_or(1);
+    let choices: Vec<Vec<Option<Choice>>> =
+        named.iter().take(count).map(|named| slots.iter().map(|y| choice(named, *y)).collect()).collect();
+    // best[set][slot]: least cost with exactly `set` placed, the last one at `slot`; with the path.
+    type State = Option<(i64, usize, usize, usize)>;
+    let sets = 1_usize << count;
+    let mut best: Vec<Vec<State>> = vec![vec![None; slots.len()]; sets];
+    let mut end: (u32, i64, usize, usize) = (0, i64::MAX, 0, 0);
+    for set in 0..sets {
+        for slot in 0..slots.len() {
+            let Some((cost, last, ..)) = best[set][slot] else {
+                continue;
+            };
+            let placed = set.count_ones();
+            if placed > end.0 || (placed == end.0 && cost < end.1) {
+                end = (placed, cost, set, slot);
+            }
+            let last_dot = choices[last][slot].map(|choice| choice.dot);
+            for next in (0..count).filter(|next| set & (1 << next) == 0) {
+                for later in slot + pitch..slots.len() {
+                    let Some(chosen) = choices[next][later] else { continue };
+                    if last_dot.is_some_and(|dot| chosen.dot.y <= dot.y) {
+                        continue;
+                    }
+                    let drop = i64::try_from(later - slot - pitch).unwrap_or(0);
+                    let order = if named[next].ring < named[last].ring { 1 } else { 0 };
+                    let total = cost + chosen.cost * 4 + drop + order;
+                    let entry = &mut best[set | (1 << next)][later];
+                    if entry.is_none_or(|(old, ..)| total < old) {
+                        *entry = Some((total, next, set, slot));
+                    }
+                }
+            }
+        }
+        if set == 0 {
+            for first in 0..count {
+                for (slot, chosen) in choices[first].iter().enumerate() {
+                    if let Some(chosen) = chosen {
+                        let total = chosen.cost * 4 + i64::try_from(slot).unwrap_or(0);
+                        let entry = &mut best[1 << first][slot];
+                        if entry.is_none_or(|(old, ..)| total < old) {
+                            *entry = Some((total, first, 0, slot));
+                        }
+                    }
+                }
+            }
+        }
+    }
+    let (mut set, mut slot) = (end.2, end.3);
+    let mut found = Vec::new();
+    while set != 0 {
+        let Some((_, who, before, before_slot)) = best[set][slot] else { break };
+        if let Some(chosen) = choices[who][slot] {
+            found.push((slots[slot], chosen.dot, who));
+        }
+        (set, slot) = (before, before_slot);
+    }
+    found.reverse();
+    found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const MM: i64 = 1_000_000;
+
+    #[test]
+    fn each_dot_lies_in_its_own_piece_and_leaders_do_not_cross() {
+        let card = Area::at(0, 0, 54 * MM, 70 * MM);
+        let mat = card.grown(-1_600_000);
+        let panel = mat.grown(-1_600_000);
+        let rail = Area::at(1_600_000, 19 * MM, 50_800_000, 3_200_000);
+        let named = [
+            Named { ring: 1, copies: vec![(card, vec![mat])] },
+            Named { ring: 2, copies: vec![(mat, vec![panel, rail])] },
+            Named { ring: 3, copies: vec![(panel, vec![rail])] },
+            Named { ring: 4, copies: vec![(rail, vec![])] },
+        ];
+        let found = assign(&named, (0, 60 * MM));
+        assert_eq!(found.len(), 4);
+        for pair in found.windows(2) {
+            assert!(pair[1].0 - pair[0].0 >= PITCH && pair[1].1.y > pair[0].1.y);
+        }
+        for (_, dot, who) in found {
+            let is_seen =
+                |(area, above): &(Area, Vec<Area>)| area.holds(dot) && !above.iter().any(|hole| hole.holds(dot));
+            assert!(named[who].copies.iter().any(is_seen), "ring {}", named[who].ring);
+        }
+    }
+}

@@ -1,0 +1,257 @@
+//! Words inside figures, and what a figure says to a reader who cannot see it.
+
+use crate::words::roman;
+
+/// At the folded edge.
+#[must_use]
+pub const fn fold() -> &'static str {
+    "fold"
+}
+
+/// At the line to score.
+#[must_use]
+pub const fn score() -> &'static str {
+    "score"
+}
+
+/// At a line where something glued is trimmed.
+#[must_use]
+pub const fn trim() -> &'static str {
+    "trim"
+}
+
+/// At the arrow beside one-way paper.
+#[must_use]
+pub const fn up() -> &'static str {
+    "up"
+}
+
+/// `1:2` or `1:2.5`, from the larger number in tenths.
+#[must_use]
+pub fn bare_scale(tenths: u32) -> String {
+    if tenths.is_multiple_of(10) { format!("1:{}", tenths / 10) } else { format!("1:{}.{}", tenths / 10, tenths % 10) }
+}
+
+/// `Scale 1:2`.
+#[must_use]
+pub fn scale(tenths: u32) -> String {
+    format!("Scale {}", bare_scale(tenths))
+}
+
+/// Under a lens: `border 1/8`, `borders 1/8`, `borders 1/8, 1/4`.
+#[must_use]
+pub fn borders(numbers: &[String]) -> String {
+    let mut each: Vec<&str> = numbers.iter().map(String::as_str).collect();
+    each.dedup();
+    let word = if numbers.len() == 1 { "border" } else { "borders" };
+    format!("{word} {}", each.join(", "))
+}
+
+/// Under a cutting diagram: what the crossed strip is.
+#[must_use]
+pub fn edge_strip(number: &str) -> String {
+    format!("{number} edge strip: throw away")
+}
+
+/// A size as figures show it: `3 3/4 × 5`, from `3 3/4 x 5`.
+#[must_use]
+pub fn size(numbers: &str) -> String {
+    numbers.replace(" x ", " × ")
+}
+
+/// A layer as an alternative text tells it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Told {
+    /// Its ring number.
+    pub ring: u32,
+    /// Its name.
+    pub name: String,
+    /// How many copies.
+    pub count: u32,
+    /// Its size as it shows, `3 3/4 x 5`.
+    pub size: String,
+    /// Its paper.
+    pub paper: String,
+}
+
+/// `panel (3)`, `3 of lantern (4)`: a piece with how many, and its ring number.
+#[must_use]
+pub fn counted(count: u32, name: &str, ring: u32) -> String {
+    if count == 1 { format!("{name} ({ring})") } else { format!("{count} of {name} ({ring})") }
+}
+
+fn list(parts: &[String]) -> String {
+    match parts {
+        [] => String::new(),
+        [one] => one.clone(),
+        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+    }
+}
+
+/// The finished front: the card's size with its unit, where it folds, its layers from the lowest.
+#[must_use]
+pub fn front(card: &str, fold: Option<&str>, version: &str, layers: &[Told], measures: &[String]) -> String {
+    let fold = fold.map_or_else(String::new, |edge| format!(", folded at the {edge}"));
+    let version = if version.is_empty() { String::new() } else { format!(", version {version}") };
+    let layers: Vec<String> = layers
+        .iter()
+        .map(|told| format!("{}, {}, from {}", counted(told.count, &told.name, told.ring), told.size, told.paper))
+        .collect();
+    let layers =
+        if layers.is_empty() { String::new() } else { format!(" Layers from the lowest: {}.", layers.join("; ")) };
+    let measures = if measures.is_empty() { String::new() } else { format!(" Measures: {}.", measures.join("; ")) };
+    format!("The finished card, {card}{fold}{version}.{layers}{measures}")
+}
+
+/// `3/4 from the top edge`.
+#[must_use]
+pub fn from_edge(number: &str, name: &str, edge: &str) -> String {
+    format!("{name} {number} from the {edge} edge")
+}
+
+/// `gap 1/4 between lanterns`.
+#[must_use]
+pub fn gap(number: &str, name: &str) -> String {
+    format!("gap {number} at {name}")
+}
+
+/// Borders all round, outermost first.
+#[must_use]
+pub fn borders_told(numbers: &[String]) -> String {
+    format!("{} all round", borders(numbers))
+}
+
+/// One flag's cuts as an alternative text tells them.
+#[must_use]
+pub fn cuts_told(first: u32, count: u32, edge: &str, measure: &str) -> String {
+    if count == 1 {
+        format!("cut {first} at {measure} from the {edge} edge")
+    } else {
+        format!("cuts {first} to {} at {measure} from the {edge} edge", first + count - 1)
+    }
+}
+
+/// `4 of panel (3), 3 3/4 x 5 as they lie`.
+#[must_use]
+pub fn pieces_told(count: u32, name: &str, ring: u32, size: &str) -> String {
+    format!("{}, {size}", counted(count, name, ring))
+}
+
+/// A cutting diagram.
+#[must_use]
+pub fn sheet(paper: &str, size: &str, cuts: &[String], pieces: &[String], leftovers: &[(u32, String)]) -> String {
+    let leftovers: Vec<String> = leftovers.iter().map(|(number, size)| format!("{} {size}", roman(*number))).collect();
+    let mut text = format!("Cutting diagram of {paper}, {size}.");
+    if !cuts.is_empty() {
+        text.push_str(&format!(" {}.", capital(&cuts.join("; "))));
+    }
+    if !pieces.is_empty() {
+        text.push_str(&format!(" It gives {}.", list(pieces)));
+    }
+    if !leftovers.is_empty() {
+        text.push_str(&format!(" Left over: {}.", leftovers.join(", ")));
+    }
+    text
+}
+
+fn capital(text: &str) -> String {
+    let mut characters = text.chars();
+    characters.next().map_or_else(String::new, |first| first.to_uppercase().chain(characters).collect())
+}
+
+/// A piece laid onto others.
+#[must_use]
+pub fn glue_step(piece: &str, onto: &str, measures: &[String]) -> String {
+    let measures = if measures.is_empty() { String::new() } else { format!(": {}", measures.join("; ")) };
+    format!("{piece} on {onto}{measures}.")
+}
+
+/// Something glued is trimmed level.
+#[must_use]
+pub fn trim_step(piece: &str, onto: &str) -> String {
+    format!("{piece} trimmed level with {onto}.")
+}
+
+/// The border beside the ends of a row.
+#[must_use]
+pub fn side_border(number: &str) -> String {
+    format!("{number} at each side")
+}
+
+/// The finished front, in outlines.
+#[must_use]
+pub fn blank_front(card: &str) -> String {
+    format!("The finished front, {card}, in outlines.")
+}
+
+/// A piece is stamped.
+#[must_use]
+pub fn stamp_step(piece: &str) -> String {
+    format!("{piece} with the place to stamp dashed.")
+}
+
+/// A base with its score.
+#[must_use]
+pub fn score_step(base: &str, size: &str, measure: &str, edge: &str) -> String {
+    format!("{base}, {size}, with the score {measure} from the {edge} edge.")
+}
+
+/// The card itself, as something is glued on it.
+#[must_use]
+pub const fn card_front() -> &'static str {
+    "the card front"
+}
+
+/// A swatch.
+#[must_use]
+pub fn swatch(paper: &str) -> String {
+    format!("The sign of {paper}.")
+}
+
+/// An outline of the card to colour.
+#[must_use]
+pub fn blank_card(card: &str) -> String {
+    format!("Outlines of the card, {card}, to colour.")
+}
+
+/// An outline of a sheet to paste a scrap on.
+#[must_use]
+pub fn blank_sheet(paper: &str, size: &str) -> String {
+    format!("Outline of a sheet for {paper}, {size}.")
+}
+
+/// The bar of centimetres.
+#[must_use]
+pub const fn centimetres() -> &'static str {
+    "5 cm"
+}
+
+/// The bar of inches.
+#[must_use]
+pub const fn inches() -> &'static str {
+    "2 in"
+}
+
+/// Both print bars.
+#[must_use]
+pub const fn print_bars() -> &'static str {
+    "Two bars to check the print with a ruler: 5 cm and 2 in long."
+}
+
+/// A legend's line of cut.
+#[must_use]
+pub const fn cut() -> &'static str {
+    "cut"
+}
+
+/// A legend's line of score and fold.
+#[must_use]
+pub const fn score_and_fold() -> &'static str {
+    "score and fold"
+}
+
+/// The legend of lines.
+#[must_use]
+pub const fn legend() -> &'static str {
+    "A continuous line is a cut. A line of dashes and dots is a score and fold."
+}
