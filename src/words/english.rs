@@ -17,6 +17,15 @@ pub fn counted(count: u32, name: &str) -> String {
     format!("{count} {}", if count == 1 { name.to_owned() } else { plural(name) })
 }
 
+/// A count, a name and a ring that stay on one line: `3 panels (3)`.
+#[must_use]
+pub fn counted_ring(count: u32, name: &str, ring: u32) -> Line {
+    Line::plain(format!("{}{KEPT}", counted(count, name).replacen(' ', KEPT, 1))).ring(ring)
+}
+
+/// A space that no line breaks at.
+pub const KEPT: &str = "\u{a0}";
+
 /// The plural of a piece's name, by the regular rules of English.
 #[must_use]
 pub fn plural(name: &str) -> String {

@@ -1,6 +1,6 @@
 //! What is said beside a cutting diagram.
 
-use super::{capital, counted, listed, plural};
+use super::{capital, counted, counted_ring, listed, plural};
 use crate::geometry::Edge;
 use crate::words::Line;
 
@@ -85,7 +85,7 @@ fn taken(from: Taken<'_>) -> Line {
 
 fn given(part: &Given) -> Option<Line> {
     match part {
-        Given::Pieces { count, name, ring } => Some(Line::plain(format!("{} ", counted(*count, name))).ring(*ring)),
+        Given::Pieces { count, name, ring } => Some(counted_ring(*count, name, *ring)),
         Given::Parts { count, size, strip } => {
             Some(Line::plain(format!("{}, ", counted(*count, noun(*strip)))).measure(size.clone()))
         }
@@ -200,7 +200,7 @@ pub fn sheet_numbers(numbers: &[u32]) -> String {
 /// What stands after a paper's rows: "You have 4 panels (3), 12 lanterns (4)."
 #[must_use]
 pub fn you_have(pieces: &[(u32, String, u32)]) -> Line {
-    let parts = pieces.iter().map(|(count, name, ring)| Line::plain(format!("{} ", counted(*count, name))).ring(*ring));
+    let parts = pieces.iter().map(|(count, name, ring)| counted_ring(*count, name, *ring));
     Line::plain("You have ").then(listed(parts.collect())).text(".")
 }
 
