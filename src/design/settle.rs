@@ -131,7 +131,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let card = card_field.and_then(|field| desk.card(field, &paper_names));
 
     let field = desk.required(&top, "pieces", "{tag: {size: 2 x 3 in, from: white}}");
-    let (piece_names, nodes) = desk.piece_names(field);
+    let (piece_names, nodes) = desk.piece_names(field, card_field.is_some());
     let mut drafts = Vec::new();
     for (name, node) in piece_names.list.iter().zip(nodes) {
         drafts.push(desk.piece(name, node, &piece_names, &paper_names, !for_cuts, card_field.is_some() || !for_cuts));

@@ -23,6 +23,17 @@ pub fn counted_ring(count: u32, name: &str, ring: u32) -> Line {
     Line::plain(format!("{}{KEPT}", counted(count, name).replacen(' ', KEPT, 1))).ring(ring)
 }
 
+/// A small count in letters, so that it does not run into a measure that follows: `two`, `14`.
+#[must_use]
+pub fn counted_word(count: u32) -> String {
+    const WORDS: [&str; 13] =
+        ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+    usize::try_from(count)
+        .ok()
+        .and_then(|count| WORDS.get(count))
+        .map_or_else(|| count.to_string(), ToString::to_string)
+}
+
 /// A space that no line breaks at.
 pub const KEPT: &str = "\u{a0}";
 

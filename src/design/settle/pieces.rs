@@ -38,14 +38,15 @@ impl PieceDraft {
 }
 
 impl<'a> Desk<'a> {
-    /// The names of the pieces, for what refers to them.
-    pub(super) fn piece_names(&mut self, field: Option<Field<'a>>) -> (Names, Vec<&'a Node>) {
+    /// The names of the pieces, for what refers to them. The folded card itself is called `base`,
+    /// where there is a card.
+    pub(super) fn piece_names(&mut self, field: Option<Field<'a>>, has_card: bool) -> (Names, Vec<&'a Node>) {
         let entries = field.and_then(|field| self.named(field)).unwrap_or_default();
         let (list, nodes): (Vec<Spanned<String>>, Vec<&'a Node>) = entries.into_iter().unzip();
         for name in &list {
             match name.value.as_str() {
                 "card" => self.reserved(name, "`card` is the card front"),
-                "base" => self.reserved(name, "`base` is the folded card itself"),
+                "base" if has_card => self.reserved(name, "`base` is the folded card itself"),
                 _ => {}
             }
         }
