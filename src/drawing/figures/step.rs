@@ -2,7 +2,7 @@
 
 use super::front::{fold_edge, lens_items, number, size_text};
 use super::layers::{self, Copy};
-use super::rings::{Named, put_column};
+use super::rings::{Named, assign, put_column};
 use crate::assembly::model::Action;
 use crate::design::model::{Along, Arrangement, LayerId, Onto, PieceId, VersionId};
 use crate::drawing::area::Area;
@@ -26,7 +26,7 @@ const CARD_WIDTH: i64 = 37_000 * UM;
 const CARD_HEIGHT: i64 = 45_000 * UM;
 const LEFT: i64 = 1500 * UM;
 const TOP: i64 = 6500 * UM;
-const LENS_RADIUS: i64 = 8000 * UM;
+const LENS_RADIUS: i64 = 7500 * UM;
 /// A trim line is longer than the piece by this, each way.
 const TRIM_PAST: i64 = 6000 * UM;
 /// A ring stands in a piece of at least this size each way.
@@ -72,8 +72,11 @@ impl<'a> Picture<'a> {
     fn frame(&self) -> Option<Frame> {
         let all = self.project.layout.layers.iter().map(|placed| placed.block);
         let hull = all.fold(self.face()?, Rect::hull);
-        let scale = Scale::to_fit(hull.width(), hull.height(), CARD_WIDTH, CARD_HEIGHT);
-        Some(Frame::new(scale, hull, At::new(LEFT, TOP)))
+        // An end that reaches past the card is measured on the left, where its arrow needs room.
+        let is_past = hull.left < 0;
+        let (left, room) = if is_past { (LEFT + 4500 * UM, CARD_WIDTH - 3000 * UM) } else { (LEFT, CARD_WIDTH) };
+        let scale = Scale::to_fit(hull.width(), hull.height(), room, CARD_HEIGHT);
+        Some(Frame::new(scale, hull, At::new(left, TOP)))
     }
 
     /// The layer that a unit is built on: the one that is not itself put together first.
@@ -187,19 +190,19 @@ impl<'a> Picture<'a> {
         }
         let role = |other: LayerId| if is_new(other) { Role::Piece } else { Role::Ghost };
         layers::draw(&mut self.canvas, self.project, frame, &copies, self.version, role, is_new, &plates);
-        let mut busy_until = TOP;
+        let mut busy = (HEIGHT, 0);
         for Drawn { items, area, figure } in drawn {
             self.canvas.items.extend(items);
             self.canvas.taken.push(figure);
             if area.right > frame.area(face).right {
-                busy_until = busy_until.max(area.bottom);
+                busy = (busy.0.min(area.top), busy.1.max(area.bottom));
             }
         }
         let right = new_areas.iter().map(|area| area.right).chain([frame.area(face).right]).max().unwrap_or(0);
         if let Some(border) = measures.border {
-            busy_until = self.lens(frame, face, &copies, layer, border, on_card, right);
+            busy = (0, self.lens(frame, face, &copies, layer, border, on_card, right));
         }
-        self.put_rings(frame, face, &copies, layer, &spots, right, busy_until, on_card);
+        self.put_rings(frame, face, &copies, layer, &spots, right, busy, on_card);
 
         let onto = self.name_of(self.project.design.layer(layer).onto);
         Some(words::glue_step(&self.told(layer), &onto, &measures.told))
@@ -233,7 +236,7 @@ impl<'a> Picture<'a> {
         let placed = self.project.layout.placed(layer);
         let onto = placed.onto;
         let corner = frame.area(onto);
-        let centre = At::new(right + 3500 * UM + LENS_RADIUS, TOP + LENS_RADIUS + 1000 * UM);
+        let centre = At::new(right + 3000 * UM + LENS_RADIUS, TOP + LENS_RADIUS + 1000 * UM);
         let on_page = frame.scale.length(border);
         let spot = At::new(corner.right - on_page / 2, corner.top + on_page / 2);
         let inset = (border / 2 + 1000 * UM).min(4500 * UM);
@@ -271,7 +274,7 @@ impl<'a> Picture<'a> {
         layer: LayerId,
         spots: &[Option<At>],
         right: i64,
-        busy_until: i64,
+        busy: (i64, i64),
         on_card: bool,
     ) {
         let design = &self.project.design;
@@ -303,7 +306,9 @@ impl<'a> Picture<'a> {
             }
         }
         let end = frame.area(face).bottom - 3000 * UM;
-        put_column(&mut self.canvas, &column, right + 6000 * UM, (busy_until + 5000 * UM, end));
+        let blocked = [(busy.0 - 4000 * UM, busy.1 + 4500 * UM)];
+        let rings = assign(&column, (TOP + 1000 * UM, end), &blocked);
+        put_column(&mut self.canvas, &column, &rings, right + 6000 * UM);
     }
 
     fn trim(&mut self, layer: LayerId, loose: bool) -> Option<String> {
@@ -355,11 +360,12 @@ impl<'a> Picture<'a> {
         for (from, to) in lines {
             self.canvas.line(Role::Trim, from, to);
         }
-        let mut busy = frame.area(placed.block).bottom;
+        let mut busy = (HEIGHT, 0);
         if let Some(at) = word_at {
-            busy = busy.max(self.canvas.text(Lettering::TrimWord, at, Anchor::Start, words::trim()).bottom);
+            let word = self.canvas.text(Lettering::TrimWord, at, Anchor::Start, words::trim());
+            busy = (word.top, word.bottom);
         }
-        self.put_rings(frame, face, &copies, layer, &[], frame.area(face).right, busy + 1000 * UM, !loose);
+        self.put_rings(frame, face, &copies, layer, &[], frame.area(face).right, busy, !loose);
         let to = self.project.design.layer(layer).trim_flush.as_ref().map_or(Onto::Card, |flush| flush.value);
         Some(words::trim_step(&self.told(layer), &self.name_of(to)))
     }
@@ -411,14 +417,13 @@ impl<'a> Picture<'a> {
             let area = Area::at(13_000 * UM, top, scale.length(width), scale.length(height));
             self.canvas.area(Role::Layer, area);
             measure = card.height;
-            from = Edge::Bottom;
-            let y = area.bottom - scale.length(measure.nm());
+            from = Edge::Top;
+            let y = area.top + scale.length(measure.nm());
             self.canvas.line(Role::Fold, At::new(area.left, y), At::new(area.right + past, y));
             let word = At::new(area.right + past + 1000 * UM, y + half_cap);
             self.canvas.text(Lettering::Word, word, Anchor::Start, words::score());
             let text = number(self.project, measure.nm());
-            let drawn =
-                Dimension::upright((y, area.bottom), (area.left, area.left), area.left - 7500 * UM, text).draw();
+            let drawn = Dimension::upright((area.top, y), (area.left, area.left), area.left - 7500 * UM, text).draw();
             self.canvas.items.extend(drawn.items);
             self.canvas.ring(At::new(area.middle().x, (y + area.bottom) / 2), ring);
         } else {
@@ -490,6 +495,7 @@ impl Measures {
             found.told.push(words::borders_told(&[number(project, borders[0])]));
             return found;
         }
+        let is_middle = is_centred && borders.iter().all(|b| *b >= 0);
         let hull = copies.iter().filter(|c| c.layer == id).map(|c| c.rect).fold(onto, Rect::hull).hull(face);
         let around = frame.area(hull);
         if let Some((low, high, told)) = stretch(project, layer.up, block, onto, copies, (Edge::Bottom, Edge::Top)) {
@@ -497,14 +503,14 @@ impl Measures {
             let (onto_right, block_right) = (frame.area(onto).right, frame.area(block).right);
             let line = around.right + 7500 * UM;
             let outline = onto_right.max(block_right);
-            found.told.push(words::from_edge(&text, &layer.name, &told));
+            found.told.push(words::from_there(&text, &layer.name, &told));
             found.dimensions.push(Dimension::upright((frame.y(high), frame.y(low)), (outline, outline), line, text));
         }
         if let Some((low, high, told)) = stretch(project, layer.across, block, onto, copies, (Edge::Left, Edge::Right))
         {
             let text = number(project, high - low);
             let outline = frame.area(onto).bottom;
-            found.told.push(words::from_edge(&text, &layer.name, &told));
+            found.told.push(words::from_there(&text, &layer.name, &told));
             found.dimensions.push(Dimension::level(
                 (frame.x(low), frame.x(high)),
                 (outline, outline),
@@ -512,8 +518,67 @@ impl Measures {
                 text,
             ));
         }
+        if is_middle && layer.arrangement == Arrangement::Single {
+            found.uneven_borders(project, frame, id, around);
+        }
+        if let Some(flush) = &layer.trim_flush {
+            found.overhang(project, frame, id, project.layout.rect(flush.value), around);
+        }
         found.gaps(project, frame, id);
         found
+    }
+
+    /// In the middle with another border at the sides than at top and bottom: both are named.
+    fn uneven_borders(&mut self, project: &Project, frame: Frame, id: LayerId, around: Area) {
+        let placed = project.layout.placed(id);
+        let (onto, block) = (placed.onto, placed.block);
+        let (side, end) = (onto.border(block, Edge::Right), onto.border(block, Edge::Top));
+        let (onto_area, block_area) = (frame.area(onto), frame.area(block));
+        if side > 0 {
+            let text = number(project, side);
+            self.told.push(words::from_there(
+                &text,
+                &project.design.layer(id).name,
+                &words::the_edge(Edge::Right.word()),
+            ));
+            let ends = (block_area.right, onto_area.right);
+            let outlines = (onto_area.bottom, onto_area.bottom);
+            self.dimensions.push(Dimension::level(ends, outlines, around.bottom + 4000 * UM, text));
+        }
+        if end > 0 {
+            let text = number(project, end);
+            self.told.push(words::from_there(
+                &text,
+                &project.design.layer(id).name,
+                &words::the_edge(Edge::Top.word()),
+            ));
+            let ends = (onto_area.top, block_area.top);
+            let outlines = (onto_area.right, onto_area.right);
+            self.dimensions.push(Dimension::upright(ends, outlines, around.right + 7500 * UM, text));
+        }
+    }
+
+    /// How far a layer that is cut too long reaches past what it is trimmed to: the least of its
+    /// ends, as the words say.
+    fn overhang(&mut self, project: &Project, frame: Frame, id: LayerId, target: Rect, around: Area) {
+        let block = project.layout.placed(id).block;
+        let past = |edge: Edge| -target.border(block, edge);
+        let Some(edge) = Edge::ALL.into_iter().filter(|edge| past(*edge) > 0).min_by_key(|edge| past(*edge)) else {
+            return;
+        };
+        let text = number(project, past(edge));
+        self.told.push(words::past_edge(&text, &project.design.layer(id).name, edge.word()));
+        let (to, from) = (frame.area(target), frame.area(block));
+        // Under the layer where its end is, clear of the dimension above it.
+        let (low, high) = (to.edge(edge).min(from.edge(edge)), to.edge(edge).max(from.edge(edge)));
+        let dimension = if edge.is_side() {
+            let line = from.bottom + 4500 * UM;
+            Dimension::level((low, high), (from.bottom, from.bottom), line, text)
+        } else {
+            let line = around.right + 7500 * UM;
+            Dimension::upright((low, high), (from.right, from.right), line, text)
+        };
+        self.dimensions.push(dimension);
     }
 
     /// Gaps between copies, under or beside the block.
@@ -524,33 +589,20 @@ impl Measures {
         let Some(first) = placed.copies.first() else { return };
         let block = frame.area(placed.block);
         let onto = frame.area(placed.onto);
-        let mut line =
+        let line =
             if onto.bottom - block.bottom > 6500 * UM { block.bottom + 4500 * UM } else { block.top - 4500 * UM };
         let outline = if line > block.bottom { block.bottom } else { block.top };
         if across.nm() > 0
             && let Some(next) = placed.copies.iter().find(|copy| copy.left >= first.right)
         {
             let text = number(project, next.left - first.right);
-            let text_width = text::width(Lettering::Figure, &text);
             self.told.push(words::gap(&text, &layer.name));
             let ends = (frame.x(first.right), frame.x(next.left));
             self.dimensions.push(Dimension::level(ends, (outline, outline), line, text));
-            let gap_end = ends.1 + 7500 * UM + text_width;
-            let side = placed.onto.border(placed.block, Edge::Right);
-            if layer.across == Along::Centre && side > 0 {
-                let text = number(project, side);
-                let ends = (block.right, onto.right);
-                // On the same line where the two do not meet, else on the next.
-                if gap_end > ends.0 - 6500 * UM {
-                    line += if line > block.bottom { 6500 * UM } else { -6500 * UM };
-                }
-                if onto.top + 1500 * UM < line && line < onto.bottom - 1500 * UM {
-                    self.told.push(words::side_border(&text));
-                    self.dimensions.push(Dimension::level(ends, (outline, line), line, text));
-                }
-            }
         }
+        // Equal gaps both ways are named once.
         if down.nm() > 0
+            && (across.is_zero() || across != down)
             && let Some(next) = placed.copies.iter().find(|copy| copy.top <= first.bottom)
         {
             let text = number(project, first.bottom - next.top);
@@ -576,8 +628,8 @@ fn stretch(
     };
     let found = match along {
         Along::Centre => return None,
-        Along::FromLow(_) => (onto.edge(low), block.edge(low), low.word().to_owned()),
-        Along::FromHigh(_) => (block.edge(high), onto.edge(high), high.word().to_owned()),
+        Along::FromLow(_) => (onto.edge(low), block.edge(low), words::the_edge(low.word())),
+        Along::FromHigh(_) => (block.edge(high), onto.edge(high), words::the_edge(high.word())),
         Along::After(layer, _) => {
             let (at, name) = neighbour(layer, high)?;
             (at, block.edge(low), name)
@@ -587,5 +639,7 @@ fn stretch(
             (block.edge(high), at, name)
         }
     };
-    (found.0 < found.1).then_some(found)
+    // A layer that reaches past an edge is named by how far it does.
+    let (one, other, told) = found;
+    (one != other).then(|| (one.min(other), one.max(other), told))
 }
