@@ -246,7 +246,9 @@ pub fn cutting_caution() -> Line {
 /// Once: where the measured part lies.
 #[must_use]
 pub fn measured_part() -> Line {
-    Line::plain("Lay the edge that is named on the measure. What lies between that edge and the blade is the part you cut off.")
+    Line::plain(
+        "Lay the edge that is named on the measure. What lies between that edge and the blade is the part you cut off.",
+    )
 }
 
 /// Heads of the words beside a diagram.
