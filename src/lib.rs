@@ -25,12 +25,10 @@ pub mod rules;
 pub mod drawing;
 pub mod readback;
 
-pub mod cli {
-    //! Reports only, until every stage stands.
-    pub mod explain;
-    pub mod report;
-}
-// edition
 pub mod handout;
-// wired when every stage stands: pipeline
+pub mod pipeline;
 pub mod preview;
+
+pub mod edition;
+
+pub mod cli;

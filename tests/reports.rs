@@ -1,6 +1,7 @@
 //! Reports: how findings are shown, and that every rule's page tells the truth.
 
-// mod pages;
-// mod readback;
+mod cases;
+mod pages;
+mod readback;
 mod registry;
 mod shown;

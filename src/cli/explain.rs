@@ -53,12 +53,14 @@ fn page(rule: &Rule) -> String {
     for line in rule.page.lines() {
         if let Some(kind) = line.strip_prefix("```") {
             fenced = !fenced;
-            match kind.trim() {
-                "yaml fails" => out.push_str("Wrong:\n\n"),
-                "yaml sound" => out.push_str("Right:\n\n"),
-                "text" => out.push_str("The report:\n\n"),
-                _ => {}
-            }
+            let caption = match kind.trim() {
+                "yaml fails" => "Wrong:",
+                "yaml sound" => "Right:",
+                "text" => "The report:",
+                _ => continue,
+            };
+            let blank = if out.ends_with("\n\n") { "" } else { "\n" };
+            let _ = write!(out, "{blank}{caption}\n\n");
         } else if fenced {
             let _ = writeln!(out, "{}", format!("    {line}").trim_end());
         } else if let Some(heading) = line.strip_prefix("# ") {

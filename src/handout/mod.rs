@@ -44,5 +44,6 @@ pub fn compose(project: &Project, draft: Option<&[String]>) -> HandoutData {
 }
 
 fn json(project: &Project, draft: Option<&[String]>) -> Result<Vec<u8>, String> {
-    serde_json::to_vec(&compose::compose(project, draft)).map_err(|error| format!("the pages cannot be written: {error}"))
+    serde_json::to_vec(&compose::compose(project, draft))
+        .map_err(|error| format!("the pages cannot be written: {error}"))
 }

@@ -2,6 +2,7 @@
 //!
 //! `UPDATE_PAGES=1 cargo test pages` writes the reports anew, to be read before they are kept.
 
+use super::shown::stands_at;
 use std::path::Path;
 use trimwright::cli::report;
 use trimwright::diagnostic::Severity;
@@ -143,4 +144,26 @@ fn findings_keep_their_manners() {
             }
         }
     }
+}
+
+#[test]
+fn places_in_json_agree_with_a_count_by_hand() {
+    let mut places = 0;
+    for rule in REGISTRY {
+        for block in blocks(rule.page).iter().filter(|block| block.kind == "yaml fails") {
+            let source = source(block.text);
+            let findings = pipeline::run(&source, "design").findings;
+            let text = report::json(&[(source.clone(), findings.clone())]).to_string();
+            let json: serde_json::Value = serde_json::from_str(&text).unwrap();
+            for (n, finding) in findings.iter().enumerate() {
+                let told = &json["findings"][n];
+                assert_eq!(stands_at(&source, told), source.slice(finding.primary.span), "{}", rule.code);
+                for (at, label) in std::iter::once(&finding.primary).chain(&finding.others).enumerate() {
+                    assert_eq!(stands_at(&source, &told["labels"][at]), source.slice(label.span), "{}", rule.code);
+                    places += 1;
+                }
+            }
+        }
+    }
+    assert!(places > 60, "{places}");
 }

@@ -185,7 +185,7 @@ error[unknown-paper]: there is no paper `weis`
 
 /// What stands at a place of the JSON, by a count of lines and characters that shares nothing with
 /// the program: walk the text letter by letter.
-fn stands_at(source: &Source, place: &Value) -> String {
+pub(super) fn stands_at(source: &Source, place: &Value) -> String {
     let number = |key: &str| place[key].as_u64().unwrap();
     let (mut line, mut column) = (1, 1);
     let mut found = String::new();

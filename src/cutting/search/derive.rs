@@ -164,12 +164,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
                     largest: first.largest.max(rest.largest),
                     levels: deeper(first).max(deeper(rest)),
                     parts: first.parts + rest.parts,
-                    tree: Rc::new(Tree::Cut {
-                        axis,
-                        at,
-                        first: Rc::clone(&first.tree),
-                        rest: Rc::clone(&rest.tree),
-                    }),
+                    tree: Rc::new(Tree::Cut { axis, at, first: Rc::clone(&first.tree), rest: Rc::clone(&rest.tree) }),
                 };
                 keep(best, draft);
             }
@@ -189,9 +184,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
 /// Keeps the best few drafts that differ in what speaks for them.
 fn keep(best: &mut Vec<Draft>, draft: Draft) {
     let alike = |old: &Draft| {
-        old.measures & draft.measures == old.measures
-            && old.score() <= draft.score()
-            && old.largest >= draft.largest
+        old.measures & draft.measures == old.measures && old.score() <= draft.score() && old.largest >= draft.largest
     };
     if best.iter().any(alike) {
         return;

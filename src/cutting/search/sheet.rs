@@ -116,9 +116,8 @@ fn cut_small(problem: &Problem, limits: &Limits) -> Fit {
 /// for the hand.
 fn not_even_without_rules(problem: &Problem, lanes: &Lanes, question: Question, budget: &mut Budget) -> bool {
     let free = problem.without_hand();
-    Table::fill(&free, lanes, question, budget).is_some_and(|table| {
-        table.complete() && table.reaches(lanes.caps(), budget).is_none() && budget.pairs > 0
-    })
+    Table::fill(&free, lanes, question, budget)
+        .is_some_and(|table| table.complete() && table.reaches(lanes.caps(), budget).is_none() && budget.pairs > 0)
 }
 
 fn fits_at_all(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Fit {

@@ -49,8 +49,9 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
     }
     let names: Vec<String> = papers.iter().map(|paper| design.paper(*paper).name.clone()).collect();
     // Sheet numbers are said only where the paper has another diagram too.
-    let numbers = (papers.len() == 1 && plan.sheets.iter().any(|s| s.paper == first.paper && s.diagram != first.diagram))
-        .then(|| cut_words::sheet_numbers(&first.numbers));
+    let numbers = (papers.len() == 1
+        && plan.sheets.iter().any(|s| s.paper == first.paper && s.diagram != first.diagram))
+    .then(|| cut_words::sheet_numbers(&first.numbers));
     let name = words::panel_name(&names, numbers.as_deref());
     let sheets: u32 = group.iter().map(|index| small(plan.sheets[*index].numbers.len())).sum();
     CutPanel {

@@ -32,10 +32,8 @@ fn facts(project: &Project) -> Vec<Fact> {
     let design = &project.design;
     let versions: Vec<(u32, String)> =
         design.versions.iter().map(|version| (version.cards, version.name.clone())).collect();
-    let mut facts = vec![Fact {
-        value: said(&words::cards(design.cards.value)),
-        note: said(&words::versions(&versions)),
-    }];
+    let mut facts =
+        vec![Fact { value: said(&words::cards(design.cards.value)), note: said(&words::versions(&versions)) }];
     if let Some(card) = &design.card {
         let edge = match card.fold {
             Fold::Side => Some(Edge::Left.word()),
@@ -166,10 +164,7 @@ fn figures(project: &Project) -> Vec<Figure> {
                 })
                 .collect();
             let scene = pictures::front(project, id)?;
-            Some(Figure {
-                caption: said(&words::version_caption(&version.name, version.cards, &papers)),
-                scene,
-            })
+            Some(Figure { caption: said(&words::version_caption(&version.name, version.cards, &papers)), scene })
         })
         .collect()
 }
@@ -200,7 +195,9 @@ fn boxes(project: &Project) -> Vec<CallOut> {
         if let Some(to) = layer.trim_flush {
             let onto = match to.value {
                 Onto::Layer(layer) => design.layer(layer).name.clone(),
-                Onto::Card => design.card.as_ref().map_or_else(String::new, |card| design.piece(card.base).name.clone()),
+                Onto::Card => {
+                    design.card.as_ref().map_or_else(String::new, |card| design.piece(card.base).name.clone())
+                }
             };
             lines.push(words::cut_too_long(&layer.name, design.ring(layer.piece), &onto));
         }

@@ -115,7 +115,8 @@ fn glue(design: &Design) -> Vec<TickItem> {
 
 fn tools(project: &Project) -> Vec<TickItem> {
     let design = &project.design;
-    let longest = project.plan.sheets.iter().flat_map(|sheet: &SheetPlan| sheet.cuts.iter().map(|row| row.measure)).max();
+    let longest =
+        project.plan.sheets.iter().flat_map(|sheet: &SheetPlan| sheet.cuts.iter().map(|row| row.measure)).max();
     let mut tools = Vec::new();
     if let Some(longest) = longest {
         let step = with_unit(design.workshop.ruler, design.units);
@@ -179,7 +180,8 @@ fn good_for(project: &Project, left: &Left) -> GoodFor {
     let card = project.design.card.as_ref().map(|card| card.size);
     if card.is_some_and(|card| short >= card.width.min(card.height) && long >= card.width.max(card.height)) {
         GoodFor::Front
-    } else if at_least([(3, 2), (6, 1)], [38, 150]) && short < Length::either(units, Length::inch(5, 2), Length::mm(64)) {
+    } else if at_least([(3, 2), (6, 1)], [38, 150]) && short < Length::either(units, Length::inch(5, 2), Length::mm(64))
+    {
         GoodFor::Bookmark
     } else if at_least([(2, 1), (3, 1)], [50, 75]) {
         GoodFor::Tag
@@ -219,8 +221,7 @@ fn told(project: &Project) -> Vec<Told> {
             Length::either(design.units, Length::inch(1, 8), Length::mm(3))
         };
         let size = format!("{} {}", card.size.numbers(design.units), design.units.sign());
-        let mut lines =
-            words::inside(&with_unit(strip, design.units), &size, &with_unit(room, design.units)).to_vec();
+        let mut lines = words::inside(&with_unit(strip, design.units), &size, &with_unit(room, design.units)).to_vec();
         lines.extend(tell::loose_notes(design, &project.steps));
         lines.push(words::ask_the_post());
         told.push(Told { title: words::INSIDE, scene: None, lines: all_said(&lines) });
@@ -271,5 +272,9 @@ fn fits(design: &Design, piece: PieceId, paper: PaperId, left: Size) -> u32 {
         u32::try_from(across * up).unwrap_or(u32::MAX)
     };
     let upright = design.piece(piece).upright == Some(true);
-    if design.paper(paper).pattern == Pattern::Any && !upright { rows(size).max(rows(size.lying())) } else { rows(size) }
+    if design.paper(paper).pattern == Pattern::Any && !upright {
+        rows(size).max(rows(size.lying()))
+    } else {
+        rows(size)
+    }
 }

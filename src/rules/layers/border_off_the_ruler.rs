@@ -65,6 +65,11 @@ fn centred(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     let say = |nm| length(project, nm);
     let (border, room, extent) =
         (say(placed.shows(axis.low())), say(axis.extent(placed.onto)), say(axis.extent(placed.block)));
+    // A claim that does not hold says the same, and says what was meant.
+    let claimed = layer.shows.as_ref().and_then(|shows| shows.edges.iter().find(|(edge, _)| *edge == axis.low()));
+    if claimed.is_some_and(|(_, claimed)| *claimed != border) {
+        return None;
+    }
     if border.nm() < 0 || border.is_on(ruler) || !room.is_on(ruler) || !extent.is_on(ruler) {
         return None;
     }

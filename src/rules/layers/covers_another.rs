@@ -1,6 +1,6 @@
 //! A layer hides one below it wholly.
 
-use crate::design::model::LayerId;
+use crate::design::model::{LayerId, Onto};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Rect;
 use crate::project::Project;
@@ -30,7 +30,12 @@ fn check(project: &Project) -> Vec<Finding> {
 
 /// Whether every copy of a layer lies under one copy of a later layer, as trimmed.
 fn hides(project: &Project, above: LayerId, below: LayerId) -> bool {
+    // A layer too large for what it lies on is said by past-the-edge.
+    let lies_on_it = project.design.layer(above).onto == Onto::Layer(below);
     let (above, below) = (project.layout.placed(above), project.layout.placed(below));
+    if lies_on_it && !below.block.contains(above.block) {
+        return false;
+    }
     let shown: Vec<Rect> = below.trimmed.iter().flatten().copied().collect();
     !shown.is_empty()
         // Copies can be many; the blocks settle almost every pair.
