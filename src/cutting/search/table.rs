@@ -212,10 +212,8 @@ impl<'a> Table<'a> {
                 }
                 kept.clear();
                 let fine = self.fill_cell(x, y, &mut kept, budget);
-                if let Some(beam) = self.question.beam
-                    && kept.len() > beam
-                {
-                    kept.sort_by(|a, b| b.area.cmp(&a.area).then(a.parts.cmp(&b.parts)).then(b.counts.cmp(&a.counts)));
+                kept.sort_unstable_by_key(|entry| (std::cmp::Reverse(entry.area), entry.parts, entry.counts));
+                if let Some(beam) = self.question.beam {
                     kept.truncate(beam);
                 }
                 if !fine || self.entries.len() + kept.len() > budget.entries {
@@ -262,17 +260,24 @@ impl<'a> Table<'a> {
         if ones.is_empty() || others.is_empty() {
             return true;
         }
-        if !budget.spend((ones.len() * others.len()) as u64) {
-            return false;
-        }
+        // Fronts stand in order of area, the largest first, so the first that is too small ends it.
+        let mut met = 1_u64;
         for one in ones {
+            if one.area + others[0].area < least {
+                break;
+            }
             for other in others {
+                met += 1;
+                if one.area + other.area < least {
+                    break;
+                }
                 if let Some(entry) = self.join(one, other, least) {
+                    met += kept.len() as u64 / 16;
                     self.keep(kept, entry);
                 }
             }
         }
-        true
+        budget.spend(met)
     }
 
     /// Keeps an entry unless one that is kept is as good, and drops those it is better than.
@@ -309,15 +314,20 @@ impl<'a> Table<'a> {
         let sides = ground.across.partings[x].iter().map(|p| (self.front(p.first, y), self.front(p.rest, y)));
         let ends = ground.up.partings[y].iter().map(|p| (self.front(x, p.first), self.front(x, p.rest)));
         for (ones, others) in sides.chain(ends) {
-            if !budget.spend((ones.len() * others.len()) as u64) {
-                break;
-            }
+            let mut met = 1;
             for one in ones {
                 for other in others {
+                    met += 1;
+                    if one.area + other.area < least {
+                        break;
+                    }
                     if let Some(entry) = self.join(one, other, least) {
                         note(entry);
                     }
                 }
+            }
+            if !budget.spend(met) {
+                break;
             }
         }
         best
