@@ -13,8 +13,9 @@ use trimwright::pipeline;
 use trimwright::project::Project;
 use trimwright::source::Source;
 
-/// Every edition of every demo with the raw text of its pages.
-fn printed() -> Vec<(String, Project, Vec<String>)> {
+/// Every edition of every demo with the text of its pages, in the order of the file (`-raw`) or as it
+/// stands on the page.
+fn printed(raw: bool) -> Vec<(String, Project, Vec<String>)> {
     let folder = tempfile::tempdir().expect("a folder");
     let mut all = Vec::new();
     for path in demos() {
@@ -24,7 +25,7 @@ fn printed() -> Vec<(String, Project, Vec<String>)> {
             let name = format!("{stem} {}", project.units().word());
             let pdf = folder.path().join(format!("{name}.pdf"));
             std::fs::write(&pdf, handout::typeset(&project, None).expect("a PDF")).expect("written");
-            let words = tool("pdftotext", &["-raw", &pdf.to_string_lossy(), "-"]);
+            let words = tool("pdftotext", &[if raw { "-raw" } else { "-layout" }, &pdf.to_string_lossy(), "-"]);
             let pages = words.split('\u{c}').map(str::to_owned).filter(|page| !page.trim().is_empty()).collect();
             all.push((name, project, pages));
         }
@@ -99,7 +100,8 @@ fn pair(project: &Project, size: Size) -> (String, String) {
 
 #[test]
 fn every_size_on_the_pages_is_one_of_the_design_or_the_plan() {
-    for (name, project, pages) in printed() {
+    // As it stands on the page: a fraction is parted from its whole number there.
+    for (name, project, pages) in printed(false) {
         let design = &project.design;
         let mut known: BTreeSet<(String, String)> = BTreeSet::new();
         let mut add = |size: Size| {
@@ -142,7 +144,7 @@ fn every_size_on_the_pages_is_one_of_the_design_or_the_plan() {
 
 #[test]
 fn the_cut_list_gives_every_piece_of_every_paper_with_its_count() {
-    for (name, project, pages) in printed() {
+    for (name, project, pages) in printed(true) {
         let design = &project.design;
         let front = tight(&pages[0]);
         let mut wanted: BTreeMap<(usize, usize), u32> = BTreeMap::new();
@@ -192,7 +194,7 @@ fn the_figures_of_lantern_row_are_the_ones_in_its_file() {
             ["20fromthetop", "Leave6betweenthem", "Aborderof3showsallround", "pastthematby8"],
         ),
     ];
-    let all = printed();
+    let all = printed(true);
     for (name, list, steps) in expected {
         let (_, _, pages) = all.iter().find(|(known, ..)| known == name).expect("the edition");
         for row in list {
@@ -207,7 +209,7 @@ fn the_figures_of_lantern_row_are_the_ones_in_its_file() {
 
 #[test]
 fn every_cut_and_every_step_is_on_the_pages_in_its_words() {
-    for (name, project, pages) in printed() {
+    for (name, project, pages) in printed(true) {
         let text = tight(&pages.concat());
         let (design, plan) = (&project.design, &project.plan);
         for sheet in &plan.sheets {
@@ -237,7 +239,7 @@ fn every_cut_and_every_step_is_on_the_pages_in_its_words() {
 #[test]
 fn the_words_of_a_step_are_the_layout_and_the_design() {
     // The sentence is rebuilt here from the layout alone, by another way than the teller's.
-    for (name, project, _) in printed() {
+    for (name, project, _) in printed(true) {
         let design = &project.design;
         for id in design.layer_ids() {
             let layer = design.layer(id);
@@ -249,10 +251,7 @@ fn the_words_of_a_step_are_the_layout_and_the_design() {
                 .expect("a step");
             let words = tell::step(design, &project.layout, step).line.to_plain();
             let placed = project.layout.placed(id);
-            for (along, edge) in [
-                (layer.across, [Edge::Left, Edge::Right]),
-                (layer.up, [Edge::Bottom, Edge::Top]),
-            ] {
+            for (along, edge) in [(layer.across, [Edge::Left, Edge::Right]), (layer.up, [Edge::Bottom, Edge::Top])] {
                 let (edge, stated) = match along {
                     Along::FromLow(length) => (edge[0], length),
                     Along::FromHigh(length) => (edge[1], length),

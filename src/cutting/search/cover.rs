@@ -1,9 +1,9 @@
 //! Several sheets: the fewest that give everything wanted, cut in as few different ways as can be.
 
 use super::counts::{Counts, Lanes};
+use super::points::Cuts;
 use super::problem::{Hand, Kind, Problem};
 use super::sheet::{CutSheet, Fit, Limits, cut_sheet};
-use super::points::Cuts;
 use super::table::{Ground, Question, Table};
 
 /// Equal sheets at hand.

@@ -3,8 +3,8 @@
 use super::counts::Lanes;
 use super::derive::Drafts;
 use super::greedy;
-use super::problem::Problem;
 use super::points::Cuts;
+use super::problem::Problem;
 use super::table::{Budget, Ground, Question, Table};
 use super::tree::Node;
 
@@ -113,7 +113,8 @@ fn in_fewest_cuts(
 ) -> Option<CutSheet> {
     let ground = Ground::new(problem, lanes, Cuts::All, limits.ways)?;
     let free = problem.without_hand();
-    let free_ground = if problem.hand_binds() { Some(Ground::new(&free, lanes, Cuts::All, limits.ways)?) } else { None };
+    let free_ground =
+        if problem.hand_binds() { Some(Ground::new(&free, lanes, Cuts::All, limits.ways)?) } else { None };
     let mut budget = limits.cuts;
     let mut sure = true;
     for leftovers in *least..=limits.leftovers {
@@ -142,13 +143,7 @@ fn in_fewest_cuts(
 }
 
 /// The same with cuts at so many times one side only, where the whole search is too long.
-fn in_blocks(
-    problem: &Problem,
-    lanes: &Lanes,
-    question: Question,
-    least: u32,
-    limits: &Limits,
-) -> Option<CutSheet> {
+fn in_blocks(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Option<CutSheet> {
     let ground = Ground::new(problem, lanes, Cuts::Blocks, usize::MAX)?;
     let mut budget = limits.cuts;
     for leftovers in least..=limits.leftovers {
