@@ -31,7 +31,15 @@ pub(super) struct Standing {
     pub(super) area: Area,
 }
 
+impl Standing {
+    /// Whether its bracket or tie passes through an area.
+    fn has_stroke_in(&self, area: Area) -> bool {
+        self.strokes.iter().flat_map(|stroke| stroke.windows(2)).any(|pair| area.is_crossed(pair[0], pair[1]))
+    }
+}
+
 /// What is on the sheet already when flags look for their places.
+#[derive(Clone, Copy)]
 pub(super) struct Ground<'a> {
     /// The sheet.
     pub(super) sheet: Area,
@@ -257,7 +265,7 @@ fn is_free(candidate: &Candidate, ground: &Ground<'_>, found: &[(usize, Standing
         let inner = area.grown(-50 * UM);
         ground.sheet.contains(inner)
             && !ground.labels.iter().any(|label| label.overlaps(area.grown(APART)))
-            && !found.iter().any(|(_, flag)| flag.area.overlaps(area.grown(APART)))
+            && !found.iter().any(|(_, flag)| flag.area.overlaps(area.grown(APART)) || flag.has_stroke_in(*area))
             && !ground.lines.iter().any(|line| inner.is_crossed(line.from, line.to))
             && (ground.waste.iter().any(|waste| waste.contains(inner))
                 || ground.pieces.iter().any(|piece| piece.contains(inner)))
@@ -321,8 +329,15 @@ fn candidates(flag: &Flagged, ground: &Ground<'_>) -> Vec<Candidate> {
 }
 
 /// The last resort: outside the nearest edge where it is free, with a tie line to the cut, or to the
-/// bracket of a run.
+/// bracket of a run. Further out where the edge is full.
 fn tie(flag: &Flagged, ground: &Ground<'_>, found: &[(usize, Standing)]) -> Option<Standing> {
+    let outs = [800 * UM, 7600 * UM, 14_400 * UM, 21_200 * UM];
+    let clear = outs.into_iter().find_map(|out| tie_at(flag, ground, found, out));
+    // A flag through a label's edge is better than a cut without its number.
+    clear.or_else(|| tie_at(flag, &Ground { labels: &[], ..*ground }, found, outs[1]))
+}
+
+fn tie_at(flag: &Flagged, ground: &Ground<'_>, found: &[(usize, Standing)], out: i64) -> Option<Standing> {
     let mut best: Option<(i64, Standing)> = None;
     for first in [true, false] {
         let ends = ends(flag, first);
@@ -351,12 +366,14 @@ fn tie(flag: &Flagged, ground: &Ground<'_>, found: &[(usize, Standing)]) -> Opti
                     Edge::Top => At::new(along, ground.sheet.top),
                     Edge::Bottom => At::new(along, ground.sheet.bottom),
                 };
-                let tip = outward(at, edge, 800 * UM);
+                let tip = outward(at, edge, out);
                 let mut own = strokes.clone();
                 own.push(vec![target, tip]);
                 let new = standing(flag, tip, inward(edge), own);
                 let blocked = found.iter().any(|(_, other)| {
-                    other.area.overlaps(new.area.grown(APART)) || other.area.grown(APART).is_crossed(target, tip)
+                    other.area.overlaps(new.area.grown(APART))
+                        || other.has_stroke_in(new.area)
+                        || other.area.grown(APART).is_crossed(target, tip)
                 }) || ground.labels.iter().any(|label| label.grown(APART).is_crossed(target, tip));
                 if blocked {
                     continue;
@@ -390,6 +407,11 @@ pub(super) fn draw(canvas: &mut Canvas, flags: &[Standing]) {
     let strokes: Vec<Vec<At>> = flags.iter().flat_map(|flag| flag.strokes.iter().cloned()).collect();
     if !strokes.is_empty() {
         canvas.items.push(Item::Strokes { role: Role::Bracket, runs: strokes });
+    }
+    for stroke in flags.iter().flat_map(|flag| &flag.strokes) {
+        for pair in stroke.windows(2) {
+            canvas.take_line(pair[0], pair[1]);
+        }
     }
     for flag in flags {
         canvas.items.push(Item::Path { role: Role::Flag, points: outline(flag), closed: true });

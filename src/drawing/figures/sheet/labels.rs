@@ -131,10 +131,12 @@ pub(super) fn put_leftover(canvas: &mut Canvas, area: Area, numeral: &str, size:
                 canvas.text(role, at, Anchor::Start, words)
             }
         };
-        put(Lettering::Numeral, place(start, cap), numeral);
+        let mut room = put(Lettering::Numeral, place(start, cap), numeral);
         if let Some((along, down)) = size_at {
-            put(Lettering::Leftover, place(start + along, cap + down), size);
+            room = room.hull(put(Lettering::Leftover, place(start + along, cap + down), size));
         }
+        // No leader passes between the two.
+        canvas.taken.push(room);
         return true;
     }
     false
@@ -221,23 +223,26 @@ pub(super) struct Surroundings<'a> {
 pub(super) fn put_apart(canvas: &mut Canvas, apart: &Apart, targets: &[Area], around: &Surroundings<'_>) -> bool {
     let size = (apart.width(), apart.height());
     let places = places(size, targets, around);
-    // Leaders keep well off every label; where that leaves no place, only just off.
-    let found = [900 * UM, 250 * UM].into_iter().find_map(|clear| {
-        let free = places.iter().filter(|(left, home, _)| {
-            let room = Area::at(left.x, left.y - size.1 / 2, size.0, size.1);
-            home.is_none_or(|home| home.grown(-700 * UM).contains(room)) && canvas.is_free(room, 700 * UM)
-        });
-        let leaders = free.filter_map(|(left, _, cost)| {
-            let room = Area::at(left.x, left.y - size.1 / 2, size.0, size.1);
-            leader(canvas, room, targets, clear).map(|(length, from, dots)| (cost + length, *left, from, dots))
-        });
-        leaders.min_by_key(|(cost, ..)| *cost)
+    let free = places.iter().filter(|(left, home, _)| {
+        let room = Area::at(left.x, left.y - size.1 / 2, size.0, size.1);
+        home.is_none_or(|home| home.grown(-700 * UM).contains(room)) && canvas.is_free(room, 700 * UM)
     });
+    // Leaders keep well off every label; just off it costs more.
+    let leaders = free.flat_map(|(left, _, cost)| {
+        let room = Area::at(left.x, left.y - size.1 / 2, size.0, size.1);
+        [(900 * UM, 0), (250 * UM, 4000 * UM)].map(move |(clear, extra)| (room, *left, cost + extra, clear))
+    });
+    let found = leaders
+        .filter_map(|(room, left, cost, clear)| {
+            leader(canvas, room, targets, clear).map(|(length, from, dots)| (cost + length, left, from, dots))
+        })
+        .min_by_key(|(cost, ..)| *cost);
     let Some((_, left, from, dots)) = found else { return false };
     canvas.leader(from, &dots);
-    let end = *dots.last().unwrap_or(&from);
     // Later labels keep off this leader too.
-    canvas.taken.push(Area::between(from, end).grown(200 * UM));
+    for (start, end) in std::iter::once(&from).chain(&dots).zip(&dots) {
+        canvas.take_line(*start, *end);
+    }
     apart.put(canvas, left);
     true
 }
@@ -251,18 +256,21 @@ fn leader(canvas: &Canvas, room: Area, targets: &[Area], clear: i64) -> Option<(
         At::new(middle.x, room.top - off),
         At::new(middle.x, room.bottom + off),
     ];
-    let clear_ones = starts.into_iter().filter_map(|from| {
-        let dots = dots(from, targets)?;
-        let end = *dots.last()?;
-        let is_blocked = canvas.taken.iter().any(|taken| taken.grown(clear).is_crossed(from, end));
+    let ways = starts.into_iter().flat_map(|from| rows(from, targets).into_iter().map(move |dots| (from, dots)));
+    let clear_ones = ways.filter_map(|(from, dots)| {
+        let (first, last) = (*dots.first()?, *dots.last()?);
+        let is_crossed = |area: Area| area.is_crossed(from, first) || (first != last && area.is_crossed(first, last));
+        let is_blocked = canvas.taken.iter().any(|taken| is_crossed(taken.grown(clear)));
         // Level, upright or well away from both: almost level looks like a slip.
-        let (across, down) = ((from.x - end.x).abs(), (from.y - end.y).abs());
+        let (across, down) = ((from.x - first.x).abs(), (from.y - first.y).abs());
         let is_slip = (down != 0 && down * 11 < across) || (across != 0 && across * 11 < down);
-        let is_bad = is_blocked || room.is_crossed(from, end) || is_slip;
-        // A slanted leader costs more, and so does one that misses a part of its group.
+        let is_bad = is_blocked || is_crossed(room) || is_slip;
+        // A slanted leader costs more, and so does a bent one.
         let slant = if across == 0 || down == 0 { 0 } else { 8000 * UM };
-        let missed = i64::try_from(targets.len() - dots.len().min(targets.len())).unwrap_or(0) * 12_000 * UM;
-        (!is_bad).then_some((across + down + slant + missed, from, dots))
+        let is_bent = (across != 0 && first.y != last.y) || (down != 0 && first.x != last.x);
+        let bend = if is_bent && first != last { 2000 * UM } else { 0 };
+        let met = if canvas.ways.iter().any(|way| is_crossed(*way)) { 10_000 * UM } else { 0 };
+        (!is_bad).then_some((across + down + slant + bend + met, from, dots))
     });
     clear_ones.min_by_key(|(length, ..)| *length)
 }
@@ -283,8 +291,11 @@ fn places(size: (i64, i64), targets: &[Area], around: &Surroundings<'_>) -> Vec<
         }
         // Under and over the sheet.
         let x = (target.x + step * 500 * UM).max(*leftmost);
-        for y in [sheet.bottom + 2200 * UM + height / 2, sheet.top - 2200 * UM - height / 2] {
-            found.push((At::new(x, y), None, step.abs() * 100 * UM + 3000 * UM));
+        for row in [0, 6500 * UM, 13_000 * UM] {
+            let off = 2200 * UM + height / 2 + row;
+            for y in [sheet.bottom + off, sheet.top - off] {
+                found.push((At::new(x, y), None, step.abs() * 100 * UM + 3000 * UM + row));
+            }
         }
     }
     found.retain(|(left, ..)| left.x + width <= *right);
@@ -300,50 +311,36 @@ fn places(size: (i64, i64), targets: &[Area], around: &Surroundings<'_>) -> Vec<
     found
 }
 
-/// A dot in each target, on one straight line that ends in the last; where one line cannot reach
-/// them all, the nearest alone.
-fn dots(from: At, targets: &[Area]) -> Option<Vec<At>> {
-    let last = targets.iter().max_by_key(|area| {
-        let middle = area.middle();
-        (middle.x - from.x).abs() + (middle.y - from.y).abs()
-    })?;
-    let is_alone = targets.len() == 1;
-    let inside = |area: &Area| {
-        let middle = area.middle();
-        // Level where the part is high enough for it; a long part is met near its end.
-        let is_level = area.top + 500 * UM <= from.y && from.y <= area.bottom - 500 * UM;
-        let (left, right) = (area.left + 2000 * UM, area.right - 2000 * UM);
-        let x = if is_alone && left < right { from.x.clamp(left, right) } else { middle.x };
-        let is_upright = !is_alone && area.left + 500 * UM <= from.x && from.x <= area.right - 500 * UM;
-        At::new(if is_upright { from.x } else { x }, if is_level { from.y } else { middle.y })
+/// Ways to put a dot into each target, all on one straight line along the row they form, from the end
+/// nearer to the label on.
+fn rows(from: At, targets: &[Area]) -> Vec<Vec<At>> {
+    let (Some(first), Some(hull)) = (targets.first(), targets.iter().copied().reduce(Area::hull)) else {
+        return Vec::new();
     };
-    let end = inside(last);
-    let mut each: Vec<At> = targets.iter().map(inside).collect();
-    if each.iter().all(|dot| dot.y == from.y) || each.iter().all(|dot| dot.x == from.x) {
-        each.sort_by_key(|dot| (dot.x - from.x).abs() + (dot.y - from.y).abs());
-        return Some(each);
+    let margin = |long: i64| (long / 4).min(2000 * UM);
+    let spots = |low: i64, high: i64, at: i64| {
+        let (inner_low, inner_high) = (low + margin(high - low), high - margin(high - low));
+        vec![at.clamp(inner_low, inner_high), (low + high) / 2, inner_low, inner_high]
+    };
+    let is_over = targets.len() > 1 && hull.height() > first.height();
+    let mut found: Vec<Vec<At>> = Vec::new();
+    if is_over {
+        for x in spots(first.left, first.right, from.x) {
+            found.push(targets.iter().map(|area| At::new(x, area.middle().y)).collect());
+        }
+    } else if targets.len() > 1 {
+        for y in spots(first.top, first.bottom, from.y) {
+            found.push(targets.iter().map(|area| At::new(area.middle().x, y)).collect());
+        }
+    } else {
+        for y in spots(first.top, first.bottom, from.y) {
+            for x in spots(first.left, first.right, from.x) {
+                found.push(vec![At::new(x, y)]);
+            }
+        }
     }
-    // A slanted line: through every target where its course allows.
-    let mut each: Vec<At> = Vec::new();
-    for area in targets {
-        let dot = if area == last { Some(end) } else { on_line(from, end, area) };
-        each.extend(dot);
+    for dots in &mut found {
+        dots.sort_by_key(|dot| (dot.x - from.x).abs() + (dot.y - from.y).abs());
     }
-    each.sort_by_key(|dot| (dot.x - from.x).abs() + (dot.y - from.y).abs());
-    Some(each)
-}
-
-/// The point of a straight line at the height or breadth of a part's middle, if it lies inside.
-fn on_line(from: At, to: At, area: &Area) -> Option<At> {
-    let middle = area.middle();
-    let (dx, dy) = (i128::from(to.x - from.x), i128::from(to.y - from.y));
-    let at_x = (dx != 0).then(|| {
-        let y = i128::from(from.y) + dy * i128::from(middle.x - from.x) / dx;
-        At::new(middle.x, i64::try_from(y).unwrap_or(from.y))
-    });
-    let at_y = (dy != 0).then(|| {
-        let x = i128::from(from.x) + dx * i128::from(middle.y - from.y) / dy;
-        At::new(i64::try_from(x).unwrap_or(from.x), middle.y)
-    });
-    [at_x, at_y].into_iter().flatten().find(|at| area.grown(-200 * UM).holds(*at))
+    found
 }

@@ -200,17 +200,20 @@ impl<'a> Figure<'a> {
             return;
         }
         let height = 14_000 * UM;
-        let mut top = self.area.top + 4000 * UM;
-        let x = self.area.left - LEFT + 3200 * UM;
-        while top + height <= self.area.bottom {
-            let room = Area::at(x - 3000 * UM, top, 6000 * UM, height);
-            if self.canvas.is_free(room, 600 * UM) {
-                put_up(&mut self.canvas, At::new(x, top), words::up());
-                return;
+        // In the flags' column where that is free, else further left.
+        let mut x = self.area.left - LEFT + 3200 * UM;
+        loop {
+            let mut top = self.area.top + 4000 * UM;
+            while top + height <= self.area.bottom + 6000 * UM {
+                let room = Area::at(x - 3000 * UM, top, 6000 * UM, height);
+                if self.canvas.is_free(room, 600 * UM) {
+                    put_up(&mut self.canvas, At::new(x, top), words::up());
+                    return;
+                }
+                top += 500 * UM;
             }
-            top += 500 * UM;
+            x -= 2000 * UM;
         }
-        put_up(&mut self.canvas, At::new(self.area.left - LEFT - 4000 * UM, self.area.top + 4000 * UM), words::up());
     }
 
     /// Leftovers with a number; scraps stay blank.
@@ -251,7 +254,7 @@ impl<'a> Figure<'a> {
             }
             let alike = groups
                 .iter_mut()
-                .find(|(other, other_size, areas)| other == ring && other_size == size && are_neighbours(areas, *area));
+                .find(|(other, other_size, areas)| other == ring && other_size == size && carries_on(areas, *area));
             match alike {
                 Some((.., areas)) => areas.push(*area),
                 None => groups.push((*ring, size.clone(), vec![*area])),
@@ -299,14 +302,19 @@ impl<'a> Figure<'a> {
     }
 }
 
-/// Whether a part lies side by side with one of `areas`, so that one leader can meet both.
-fn are_neighbours(areas: &[Area], area: Area) -> bool {
-    areas.iter().any(|near| {
-        let beside = near.top == area.top && near.bottom == area.bottom;
-        let over = near.left == area.left && near.right == area.right && area.height() < 4000 * UM;
-        (beside && (near.right == area.left || area.right == near.left))
-            || (over && (near.bottom == area.top || area.bottom == near.top))
-    })
+/// Whether a part carries on a row or a pile of parts alike, so that one leader can meet them all.
+fn carries_on(areas: &[Area], area: Area) -> bool {
+    let beside = |near: &Area| {
+        near.top == area.top && near.bottom == area.bottom && (near.right == area.left || area.right == near.left)
+    };
+    let over = |near: &Area| {
+        near.left == area.left && near.right == area.right && (near.bottom == area.top || area.bottom == near.top)
+    };
+    match areas {
+        [one] => beside(one) || over(one),
+        [first, second, ..] if first.top == second.top => areas.iter().any(beside),
+        _ => areas.iter().any(over),
+    }
 }
 
 /// The crossed edge strip: a row of X's that fills it exactly.
