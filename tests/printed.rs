@@ -13,9 +13,8 @@ use trimwright::pipeline;
 use trimwright::project::Project;
 use trimwright::source::Source;
 
-/// Every edition of every demo with the text of its pages, in the order of the file (`-raw`) or as it
-/// stands on the page.
-fn printed(raw: bool) -> Vec<(String, Project, Vec<String>)> {
+/// Every edition of every demo with the text of its pages in the order of the file.
+fn printed() -> Vec<(String, Project, Vec<String>)> {
     let folder = tempfile::tempdir().expect("a folder");
     let mut all = Vec::new();
     for path in demos() {
@@ -25,7 +24,7 @@ fn printed(raw: bool) -> Vec<(String, Project, Vec<String>)> {
             let name = format!("{stem} {}", project.units().word());
             let pdf = folder.path().join(format!("{name}.pdf"));
             std::fs::write(&pdf, handout::typeset(&project, None).expect("a PDF")).expect("written");
-            let words = tool("pdftotext", &[if raw { "-raw" } else { "-layout" }, &pdf.to_string_lossy(), "-"]);
+            let words = tool("pdftotext", &["-raw", &pdf.to_string_lossy(), "-"]);
             let pages = words.split('\u{c}').map(str::to_owned).filter(|page| !page.trim().is_empty()).collect();
             all.push((name, project, pages));
         }
@@ -54,54 +53,28 @@ fn as_printed(line: &trimwright::words::Line) -> String {
     tight(&text)
 }
 
-/// Every `width × height` in a text, as the two numbers.
+/// Every `width × height` in a text, as two numbers without their inner spaces: the order of the
+/// file keeps the halves of a size together, but not the thin space before a fraction.
 fn sizes(text: &str) -> BTreeSet<(String, String)> {
-    let words: Vec<&str> = text.split_whitespace().collect();
-    let number = |word: &str| {
-        let word = word.trim_end_matches([',', '.', ')', ';']);
-        !word.is_empty() && word.chars().all(|c| c.is_ascii_digit() || c == '/' || c == '.')
-    };
-    let trimmed = |word: &str| word.trim_end_matches([',', '.', ')', ';']).to_owned();
+    let words: Vec<&str> = text.split_whitespace().map(|word| word.trim_matches([',', '.', '(', ')', ';'])).collect();
+    let number = |word: &str| !word.is_empty() && word.chars().all(|c| c.is_ascii_digit() || c == '/' || c == '.');
     let mut found = BTreeSet::new();
     for at in words.iter().enumerate().filter(|(_, word)| **word == "×").map(|(at, _)| at) {
-        let mut left = Vec::new();
-        let mut back = at;
-        while back > 0 && number(words[back - 1]) && left.len() < 2 {
-            back -= 1;
-            // `8 1/2`: a fraction takes the whole number before it along, a whole number does not.
-            let fraction = words[back].contains('/');
-            left.insert(0, trimmed(words[back]));
-            if !fraction {
-                break;
-            }
-        }
-        let mut right = Vec::new();
-        if let Some(first) = words.get(at + 1).filter(|word| number(word)) {
-            right.push(trimmed(first));
-            let ends = first.ends_with([',', '.', ')', ';']);
-            if let Some(second) = words.get(at + 2).filter(|word| number(word) && word.contains('/'))
-                && !first.contains('/')
-                && !ends
-            {
-                right.push(trimmed(second));
-            }
-        }
         // `width × height` in words is no size.
-        if !left.is_empty() && !right.is_empty() {
-            found.insert((left.join(" "), right.join(" ")));
+        if at > 0 && at + 1 < words.len() && number(words[at - 1]) && number(words[at + 1]) {
+            found.insert((words[at - 1].to_owned(), words[at + 1].to_owned()));
         }
     }
     found
 }
 
 fn pair(project: &Project, size: Size) -> (String, String) {
-    (size.width.number(project.units()), size.height.number(project.units()))
+    (tight(&size.width.number(project.units())), tight(&size.height.number(project.units())))
 }
 
 #[test]
 fn every_size_on_the_pages_is_one_of_the_design_or_the_plan() {
-    // As it stands on the page: a fraction is parted from its whole number there.
-    for (name, project, pages) in printed(false) {
+    for (name, project, pages) in printed() {
         let design = &project.design;
         let mut known: BTreeSet<(String, String)> = BTreeSet::new();
         let mut add = |size: Size| {
@@ -130,7 +103,8 @@ fn every_size_on_the_pages_is_one_of_the_design_or_the_plan() {
             .chain(design.notes.iter().map(|note| note.text.value.as_str()))
             .chain(design.leftovers.iter().map(|idea| idea.text.value.as_str()))
             .collect();
-        known.extend(sizes(&own.join(" . ").replace(" x ", " × ")));
+        let own = own.join(" . ").replace(" x ", " × ");
+        known.extend(sizes(&own.replace(" 1/", "1/").replace(" 3/", "3/")));
         let mut count = 0;
         for page in &pages {
             for size in sizes(page) {
@@ -144,7 +118,7 @@ fn every_size_on_the_pages_is_one_of_the_design_or_the_plan() {
 
 #[test]
 fn the_cut_list_gives_every_piece_of_every_paper_with_its_count() {
-    for (name, project, pages) in printed(true) {
+    for (name, project, pages) in printed() {
         let design = &project.design;
         let front = tight(&pages[0]);
         let mut wanted: BTreeMap<(usize, usize), u32> = BTreeMap::new();
@@ -194,7 +168,7 @@ fn the_figures_of_lantern_row_are_the_ones_in_its_file() {
             ["20fromthetop", "Leave6betweenthem", "Aborderof3showsallround", "pastthematby8"],
         ),
     ];
-    let all = printed(true);
+    let all = printed();
     for (name, list, steps) in expected {
         let (_, _, pages) = all.iter().find(|(known, ..)| known == name).expect("the edition");
         for row in list {
@@ -209,7 +183,7 @@ fn the_figures_of_lantern_row_are_the_ones_in_its_file() {
 
 #[test]
 fn every_cut_and_every_step_is_on_the_pages_in_its_words() {
-    for (name, project, pages) in printed(true) {
+    for (name, project, pages) in printed() {
         let text = tight(&pages.concat());
         let (design, plan) = (&project.design, &project.plan);
         for sheet in &plan.sheets {
@@ -239,7 +213,7 @@ fn every_cut_and_every_step_is_on_the_pages_in_its_words() {
 #[test]
 fn the_words_of_a_step_are_the_layout_and_the_design() {
     // The sentence is rebuilt here from the layout alone, by another way than the teller's.
-    for (name, project, _) in printed(true) {
+    for (name, project, _) in printed() {
         let design = &project.design;
         for id in design.layer_ids() {
             let layer = design.layer(id);
