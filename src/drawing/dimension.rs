@@ -162,14 +162,16 @@ impl Dimension {
     }
 }
 
+/// What a dimension takes of its line: the stretch with arrows outside, and the two ends.
+type Held = ((i64, i64), (i64, i64));
+
 /// Gives dimensions that stand on one side of a figure their lines: the shortest nearest the
 /// outline at `outline`, further ones `away` from it (1 or -1); two share a line where they do not
 /// meet. One whose extension line would cross a nearer dimension is left out.
 #[must_use]
 pub fn stack(mut dimensions: Vec<Dimension>, outline: i64, away: i64) -> Vec<Drawn> {
     dimensions.sort_by_key(|dimension| (dimension.ends.1 - dimension.ends.0, dimension.ends));
-    // What each line holds: the stretch with arrows outside, and the two ends.
-    let mut lines: Vec<Vec<((i64, i64), (i64, i64))>> = Vec::new();
+    let mut lines: Vec<Vec<Held>> = Vec::new();
     // How far out the figures of each line reach.
     let mut reaches: Vec<i64> = Vec::new();
     let mut drawn = Vec::new();
@@ -177,9 +179,9 @@ pub fn stack(mut dimensions: Vec<Dimension>, outline: i64, away: i64) -> Vec<Dra
         let reach = if dimension.is_narrow() { OUTSIDE } else { 0 };
         let ends = dimension.ends;
         let (low, high) = (ends.0 - reach, ends.1 + reach);
-        let is_free = |line: &Vec<((i64, i64), (i64, i64))>| line.iter().all(|((l, h), _)| high <= *l || *h <= low);
+        let is_free = |line: &Vec<Held>| line.iter().all(|((l, h), _)| high <= *l || *h <= low);
         // An extension line may run along another's, but not across a dimension line.
-        let crosses = |line: &Vec<((i64, i64), (i64, i64))>| {
+        let crosses = |line: &Vec<Held>| {
             line.iter().any(|((l, h), own)| {
                 [ends.0, ends.1].iter().any(|end| l < end && end < h && *end != own.0 && *end != own.1)
             })

@@ -1,6 +1,6 @@
 //! The finished front, to a stated scale, with its dimensions.
 
-use super::layers::{self, Copy};
+use super::layers::{self, Copy, Pile};
 use super::rings::{Named, assign, put_column};
 use super::{Room, id};
 use crate::design::model::{Along, Arrangement, Fold, LayerId, Onto, PieceId, VersionId};
@@ -8,7 +8,7 @@ use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, put_lens, ring_radius, text_area};
 use crate::drawing::dimension::{Dimension, Drawn, stack};
 use crate::drawing::scale::{Frame, STATED, Scale};
-use crate::drawing::scene::{Anchor, At, Item, Lettering, Role, Scene};
+use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Size};
@@ -74,7 +74,8 @@ pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene>
     }));
 
     canvas.area(Role::Layer, outline);
-    layers::draw(&mut canvas, project, frame, &copies, version, |_| Role::Layer, |_| true, &plates);
+    let pile = Pile { project, frame, copies: &copies, version };
+    pile.draw(&mut canvas, |_| Role::Layer, |_| true, &plates);
     for gap in gaps.inside {
         canvas.items.extend(gap.items);
     }
@@ -402,54 +403,18 @@ fn put_border_lens(
     let seen_corner =
         centre.moved((total / 2 + 1000 * UM).min(5500 * UM), down * (total / 2 + 1000 * UM).min(5500 * UM));
     let top = if borders.below { face.bottom } else { face.top };
-    let seen = lens_items(
+    let seen = Pile {
         project,
-        Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top },
-        version,
+        frame: Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top },
         copies,
-        face,
-        Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS),
-        Role::Layer,
-        |_| true,
-    );
+        version,
+    };
+    let square = Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS);
+    let seen = seen.seen_in(square, (face, Role::Layer), |_| true);
     put_lens(canvas, spot, spot_radius, centre, LENS_RADIUS, seen);
     let text = words::borders(&numbers(project, &borders.widths));
     let figure = canvas.text(Lettering::Figure, centre.moved(0, LENS_RADIUS + 4800 * UM), Anchor::Middle, &text);
     canvas.text(Lettering::Small, At::new(centre.x, figure.bottom + 5000 * UM), Anchor::Middle, &words::scale(10));
-}
-
-/// What a lens shows: the same layers, larger, hatched only within its square.
-pub(super) fn lens_items(
-    project: &Project,
-    frame: Frame,
-    version: VersionId,
-    copies: &[Copy],
-    ground_rect: Rect,
-    square: Area,
-    ground: Role,
-    is_strong: impl Fn(LayerId) -> bool,
-) -> Vec<Item> {
-    let mut canvas = Canvas::new();
-    let square = square.grown(1500 * UM);
-    let cut = |rect: Rect| frame.area(rect).common(square.grown(4000 * UM));
-    if let Some(area) = cut(ground_rect) {
-        canvas.area(ground, area);
-    }
-    for (n, copy) in copies.iter().enumerate() {
-        let Some(area) = cut(copy.rect) else { continue };
-        let strong = is_strong(copy.layer);
-        canvas.area(if strong { Role::Layer } else { Role::Ghost }, area);
-        if !strong {
-            continue;
-        }
-        let Some(paper) = layers::paper_of(project, copy.layer, version) else { continue };
-        let holes: Vec<Area> = copies[n + 1..].iter().map(|upper| frame.area(upper.rect)).collect();
-        let turns = layers::turns_of(project, paper, project.design.layer(copy.layer).quarter_turns);
-        if let Some(area) = area.common(square) {
-            canvas.items.extend(crate::drawing::hatch::hatch_of(&project.design, paper).fill(area, turns, &holes));
-        }
-    }
-    canvas.items
 }
 
 /// Every piece that shows, the base first.

@@ -86,6 +86,9 @@ pub(super) fn read(sheet: &SheetPlan, frame: Frame) -> (Vec<Line>, Vec<Flagged>)
     (all, flags)
 }
 
+/// Numbers of cuts, and the lines they lie on.
+type Group = (Vec<u32>, Vec<(At, At)>);
+
 fn share(row: &CutRow, pitch: i64, of_parts: Vec<(PartId, Vec<Line>)>) -> Vec<Flagged> {
     let upright = row.from.is_side();
     let last = row.n + row.cuts.saturating_sub(1);
@@ -93,7 +96,7 @@ fn share(row: &CutRow, pitch: i64, of_parts: Vec<(PartId, Vec<Line>)>) -> Vec<Fl
     let each = if upright { widest.max(NARROWEST) } else { THICK };
     let is_run = pitch < each + APART;
     // Groups of cuts: (numbers, lines).
-    let mut groups: Vec<(Vec<u32>, Vec<(At, At)>)> = Vec::new();
+    let mut groups: Vec<Group> = Vec::new();
     for (_, own) in of_parts {
         let own_groups: Vec<Vec<Line>> =
             if is_run { vec![own] } else { own.into_iter().map(|line| vec![line]).collect() };
@@ -117,7 +120,7 @@ fn share(row: &CutRow, pitch: i64, of_parts: Vec<(PartId, Vec<Line>)>) -> Vec<Fl
     }
     // Lines that many strips share would need long lists: neighbours with the same ends become one
     // run, whose numbers follow one another.
-    let mut merged: Vec<(Vec<u32>, Vec<(At, At)>)> = Vec::new();
+    let mut merged: Vec<Group> = Vec::new();
     for (numbers, lines) in groups {
         let near = merged.last_mut().filter(|(before, other)| {
             numbers.len() > 2 && before.len() > 2 && has_same_ends(other[other.len() - 1], lines[0])

@@ -2,8 +2,8 @@
 
 mod measures;
 
-use super::front::{fold_edge, lens_items, number, size_text};
-use super::layers::{self, Copy};
+use super::front::{fold_edge, number, size_text};
+use super::layers::{self, Copy, Pile};
 use super::rings::{Named, assign, put_column};
 use crate::assembly::model::Action;
 use crate::design::model::{LayerId, Onto, PieceId, VersionId};
@@ -192,7 +192,8 @@ impl<'a> Picture<'a> {
             self.canvas.area(Role::Ghost, frame.area(face));
         }
         let role = |other: LayerId| if is_new(other) { Role::Piece } else { Role::Ghost };
-        layers::draw(&mut self.canvas, self.project, frame, &copies, self.version, role, is_new, &plates);
+        let pile = Pile { project: self.project, frame, copies: &copies, version: self.version };
+        pile.draw(&mut self.canvas, role, is_new, &plates);
         let mut busy = (HEIGHT, 0);
         for Drawn { items, area, figure } in drawn {
             self.canvas.items.extend(items);
@@ -248,9 +249,8 @@ impl<'a> Picture<'a> {
         let below: Vec<Copy> = copies.iter().filter(|copy| copy.layer <= layer).copied().collect();
         let ground = if on_card { face } else { onto };
         let square = Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS);
-        let seen = lens_items(self.project, seen_frame, self.version, &below, ground, square, Role::Ghost, |other| {
-            other == layer
-        });
+        let seen = Pile { project: self.project, frame: seen_frame, copies: &below, version: self.version };
+        let seen = seen.seen_in(square, (ground, Role::Ghost), |other| other == layer);
         put_lens(
             &mut self.canvas,
             spot,
@@ -330,7 +330,8 @@ impl<'a> Picture<'a> {
             self.canvas.area(Role::Hidden, frame.area(*copy));
         }
         let role = |other: LayerId| if other == layer { Role::Piece } else { Role::Ghost };
-        layers::draw(&mut self.canvas, self.project, frame, &copies, self.version, role, |other| other == layer, &[]);
+        let pile = Pile { project: self.project, frame, copies: &copies, version: self.version };
+        pile.draw(&mut self.canvas, role, |other| other == layer, &[]);
         let mut word_at: Option<At> = None;
         let mut lines: Vec<(At, At)> = Vec::new();
         for (whole, left) in placed.copies.iter().zip(&placed.trimmed) {
@@ -378,7 +379,8 @@ impl<'a> Picture<'a> {
         self.canvas.area(Role::Ghost, frame.area(face));
         let all: Vec<LayerId> = self.project.design.layer_ids().collect();
         let copies = layers::copies(self.project, &all, |_| true);
-        layers::draw(&mut self.canvas, self.project, frame, &copies, self.version, |_| Role::Ghost, |_| false, &[]);
+        let pile = Pile { project: self.project, frame, copies: &copies, version: self.version };
+        pile.draw(&mut self.canvas, |_| Role::Ghost, |_| false, &[]);
         let card = size_text(self.project, self.project.layout.card?);
         Some(words::blank_front(&card))
     }
