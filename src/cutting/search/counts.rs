@@ -107,6 +107,21 @@ impl Lanes {
         (other & fill) | (one & !fill & !self.guards)
     }
 
+    /// The greater count of every kind.
+    #[must_use]
+    #[inline]
+    pub const fn greater(&self, one: Counts, other: Counts) -> Counts {
+        // A lane's sum less its lesser; no lane borrows, since the lesser is in the sum.
+        one + (other - self.lesser(one, other))
+    }
+
+    /// What `one` has of every kind more than `other`; nothing where it has fewer.
+    #[must_use]
+    #[inline]
+    pub const fn beyond(&self, one: Counts, other: Counts) -> Counts {
+        one - self.lesser(one, other)
+    }
+
     /// The sum, clipped at what is wanted.
     #[must_use]
     #[inline]
@@ -131,6 +146,8 @@ mod tests {
         assert_eq!(lanes.unpack(lanes.lesser(pa, pb)), [1, 5, 0, 0, 0]);
         assert!(!lanes.covers(pa, pb) && !lanes.covers(pb, pa));
         assert!(lanes.covers(lanes.sum(pa, pb), pa) && lanes.covers(lanes.sum(pa, pb), pb));
+        assert_eq!(lanes.unpack(lanes.greater(pa, pb)), [2, 11, 1, 0, 7]);
+        assert_eq!(lanes.unpack(lanes.beyond(pa, pb)), [0, 6, 0, 0, 7]);
         assert_eq!(lanes.total(pa), 19);
         assert_eq!(lanes.one(3), 0);
     }

@@ -82,7 +82,7 @@ impl<'a> Ground<'a> {
         }
         let areas = problem.kinds.iter().map(|kind| i64::try_from(kind.area()).unwrap_or(i64::MAX / 4)).collect();
         let mut ground = Self { problem, lanes, across, up, outside: Vec::new(), areas };
-        ground.outside = ground.most_outside();
+        ground.find_most_outside();
         Some(ground)
     }
 
@@ -104,22 +104,19 @@ impl<'a> Ground<'a> {
 
     /// The programme of Gilmore and Gomory (1966, from memory) with areas for values, then the same
     /// from the sheet down to its parts.
-    fn most_outside(&self) -> Vec<i64> {
+    fn find_most_outside(&mut self) {
         let (columns, rows) = (self.across.classes.len(), self.up.classes.len());
         let mut inside = vec![0_i64; columns * rows];
         for x in 0..columns {
             for y in 0..rows {
-                let mut best = 0;
-                for kind in 0..self.problem.kinds.len() {
-                    if self.is_piece(kind, x, y) {
-                        best = self.areas[kind];
-                    }
-                }
+                let pieces = (0..self.problem.kinds.len()).filter(|&kind| self.is_piece(kind, x, y));
+                let mut best = pieces.map(|kind| self.areas[kind]).max().unwrap_or(0);
                 for way in &self.across.partings[x] {
                     best = best.max(inside[way.first * rows + y] + inside[way.rest * rows + y]);
                 }
+                let column = &inside[x * rows..(x + 1) * rows];
                 for way in &self.up.partings[y] {
-                    best = best.max(inside[x * rows + way.first] + inside[x * rows + way.rest]);
+                    best = best.max(column[way.first] + column[way.rest]);
                 }
                 inside[x * rows + y] = best;
             }
@@ -140,7 +137,7 @@ impl<'a> Ground<'a> {
                 }
             }
         }
-        outside
+        self.outside = outside;
     }
 }
 
@@ -179,13 +176,11 @@ impl<'a> Table<'a> {
         &self.entries[start..end]
     }
 
-    /// Two entries side by side, if the pair is worth keeping in a part that must hold `least`.
+    /// Two entries side by side, if the pair is worth keeping in a part that must give so much.
     #[inline]
-    pub(crate) fn join(&self, one: &Entry, other: &Entry, least: i64) -> Option<Entry> {
-        if one.area + other.area < least {
-            return None;
-        }
-        let counts = self.ground.lanes.sum(one.counts, other.counts);
+    fn join(&self, one: &Entry, other: &Entry, least: i64) -> Option<Entry> {
+        let lanes = self.ground.lanes;
+        let counts = lanes.sum(one.counts, other.counts);
         let area = if counts == one.counts.wrapping_add(other.counts) {
             one.area + other.area
         } else {
@@ -229,15 +224,16 @@ impl<'a> Table<'a> {
 
     fn fill_cell(&self, x: usize, y: usize, kept: &mut Vec<Entry>, budget: &mut Budget) -> bool {
         let ground = self.ground;
-        let outside = ground.outside[x * ground.up.classes.len() + y];
-        if outside < 0 {
+        let cell = x * ground.up.classes.len() + y;
+        if ground.outside[cell] < 0 {
             return true;
         }
-        let least = self.question.area - outside;
+        let least = self.question.area - ground.outside[cell];
         let counting = u32::from(self.question.leftovers.is_some());
         for kind in 0..ground.problem.kinds.len() {
+            let one = ground.lanes.one(kind);
             if ground.is_piece(kind, x, y) && ground.areas[kind] >= least {
-                self.keep(kept, Entry { counts: ground.lanes.one(kind), area: ground.areas[kind], parts: counting });
+                self.keep(kept, Entry { counts: one, area: ground.areas[kind], parts: counting });
             }
         }
         if least <= 0 && self.question.leftovers != Some(0) {
