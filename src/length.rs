@@ -20,8 +20,8 @@ use std::ops::{Add, AddAssign, Mul, Neg, Sub, SubAssign};
 pub const NM_PER_INCH: i64 = 25_400_000;
 /// Nanometres in a millimetre.
 pub const NM_PER_MM: i64 = 1_000_000;
-/// The largest length that a design may state: 100 m, far past any sheet and far inside `i64`
-/// even when two of them are multiplied.
+/// The largest length that a design may state: 100 m, far past any sheet and far inside `i64`;
+/// areas are taken in `i128`.
 pub const LARGEST_NM: i64 = 100_000 * NM_PER_MM;
 
 /// The unit a length was written in.

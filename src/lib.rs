@@ -19,12 +19,16 @@ pub mod cutting;
 pub mod design;
 pub mod layout;
 
-pub mod drawing;
 pub mod project;
 pub mod rules;
 
-// cli
-// edition
+pub mod drawing;
+pub mod readback;
+
 pub mod handout;
-// wired when every stage stands: pipeline
+pub mod pipeline;
 pub mod preview;
+
+pub mod edition;
+
+pub mod cli;

@@ -1,2 +1,7 @@
 //! Words in, reports out, exit code.
-fn main() {}
+
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    trimwright::cli::main()
+}

@@ -89,9 +89,7 @@ fn merge(found: Vec<(Units, Vec<Finding>)>) -> Vec<Finding> {
 pub fn referee(editions: &[Project]) -> Result<(), Vec<(Units, Fault)>> {
     let faults: Vec<(Units, Fault)> = editions
         .iter()
-        .flat_map(|project| {
-            verify(&project.design, &project.plan).into_iter().map(|fault| (project.units(), fault))
-        })
+        .flat_map(|project| verify(&project.design, &project.plan).into_iter().map(|fault| (project.units(), fault)))
         .collect();
     if faults.is_empty() { Ok(()) } else { Err(faults) }
 }

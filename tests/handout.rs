@@ -1,1 +1,230 @@
-//! Handout tests.
+//! The handout as its reader's machine sees it: poppler, qpdf and an independent PDF/UA-1 checker
+//! are the outside oracles.
+
+mod oracles;
+
+use std::path::Path;
+use std::sync::LazyLock;
+
+use crate::support::{demo, sound};
+use oracles::{Page, Sheet, Word, faces, pages, text_of, true_faults};
+use trimwright::handout;
+use trimwright::pipeline;
+use trimwright::project::Project;
+use trimwright::source::Source;
+
+fn editions(name: &str) -> Vec<Project> {
+    let text = std::fs::read_to_string(demo(name)).expect("the demo");
+    pipeline::run(&Source::new(name, text), name).editions
+}
+
+/// The sample edition in inches and its handout, set once for all tests.
+static INCH: LazyLock<(Project, Vec<u8>)> = LazyLock::new(|| {
+    let project = editions("lantern-row").remove(0);
+    let bytes = set(&project);
+    (project, bytes)
+});
+
+fn set(project: &Project) -> Vec<u8> {
+    handout::typeset(project, None).expect("it is set")
+}
+
+fn written(bytes: &[u8], folder: &Path) -> String {
+    let path = folder.join("handout.pdf");
+    std::fs::write(&path, bytes).expect("written");
+    path.to_string_lossy().into_owned()
+}
+
+/// Everything that is asked of every handout, as a list of faults.
+fn faults(bytes: &[u8], sheet: Sheet) -> Vec<String> {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = written(bytes, folder.path());
+    let mut faults = true_faults(&path, sheet);
+    faults.extend(oracles::standard_faults(bytes));
+    for face in faces(&path) {
+        if !face.embedded || !face.unicode {
+            faults.push(format!("the face {} is not embedded with its letters", face.name));
+        }
+    }
+    faults.extend(oracles::margin_faults(&path, folder.path()));
+    for (number, page) in pages(&path).iter().enumerate() {
+        faults.extend(page_faults(page).into_iter().map(|fault| format!("page {}: {fault}", number + 1)));
+    }
+    faults
+}
+
+/// Words that overlap.
+fn page_faults(page: &Page) -> Vec<String> {
+    let mut faults = Vec::new();
+    for (index, one) in page.words.iter().enumerate() {
+        for other in &page.words[index + 1..] {
+            if overlap(one, other) {
+                faults.push(format!("{one:?} and {other:?} overlap"));
+            }
+        }
+    }
+    faults
+}
+
+/// Whether the letters of two words share room.
+fn overlap(one: &Word, other: &Word) -> bool {
+    let (a, b) = (one.letters(), other.letters());
+    let across = a.right.min(b.right) - a.left.max(b.left);
+    let down = a.bottom.min(b.bottom) - a.top.max(b.top);
+    across > 0.2 && down > 0.2
+}
+
+#[test]
+fn demos_are_true_tagged_tidy_pages() {
+    for name in ["lantern-row", "kitchen-garden"] {
+        for project in editions(name) {
+            let first = project.units() == INCH.0.units();
+            let bytes = if first { INCH.1.clone() } else { set(&project) };
+            let faults = faults(&bytes, Sheet::of(project.units()));
+            assert!(faults.is_empty(), "{name}, {:?}: {faults:#?}", project.units());
+        }
+    }
+}
+
+#[test]
+fn the_same_project_gives_the_same_bytes() {
+    let (project, bytes) = &*INCH;
+    assert!(set(project) == *bytes);
+}
+
+/// A Letter page with a black square of 20 pt in its lower left corner.
+const INKED_CORNER: &[u8] = b"%PDF-1.4
+1 0 obj <</Type/Catalog/Pages 2 0 R>> endobj
+2 0 obj <</Type/Pages/Kids[3 0 R]/Count 1>> endobj
+3 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 612 792]/Contents 4 0 R>> endobj
+4 0 obj <</Length 14>> stream
+0 0 20 20 re f
+endstream endobj
+trailer <</Root 1 0 R>>
+";
+
+#[test]
+fn the_gate_is_seen_to_fail() {
+    let bytes = &INCH.1;
+    // The right file on the wrong sheet.
+    assert!(faults(bytes, Sheet::A4).iter().any(|fault| fault.contains("page size")));
+    // A file without its mark of being tagged, of the same length.
+    let mut untagged = bytes.clone();
+    let at = untagged.windows(12).position(|part| part == b"/Marked true").expect("it is tagged");
+    untagged[at..at + 12].copy_from_slice(b"/Marked null");
+    assert!(!oracles::standard_faults(&untagged).is_empty());
+    // A file that was cut off.
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = written(&bytes[..bytes.len() / 2], folder.path());
+    assert!(!true_faults(&path, Sheet::Letter).is_empty());
+    // A page with ink in its corner.
+    let path = written(INKED_CORNER, folder.path());
+    assert_eq!(oracles::margin_faults(&path, folder.path()).len(), 1);
+    // Words that overlap.
+    let word =
+        |left: f64, top: f64, text: &str| Word { left, top, right: left + 30.0, bottom: top + 14.0, text: text.into() };
+    let page = |words| Page { width: 612.0, height: 792.0, words };
+    assert_eq!(page_faults(&page(vec![word(100.0, 100.0, "one"), word(120.0, 105.0, "two")])).len(), 1);
+    assert_eq!(page_faults(&page(vec![word(100.0, 100.0, "one"), word(100.0, 113.0, "two")])).len(), 0);
+}
+
+#[test]
+fn no_text_is_under_nine_points() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let sizes = oracles::letter_sizes(&written(&INCH.1, folder.path()));
+    assert!(sizes.len() > 300, "the words were found");
+    let under: Vec<_> = sizes.iter().filter(|(size, _)| *size < 8.95).collect();
+    assert!(under.is_empty(), "{under:?}");
+}
+
+const HOSTILE: &str = "#panic() $x$ *b* @ref <lbl> // /* `raw` _it_ = head ~ -- [a] {b} \\ end";
+
+fn hostile() -> Project {
+    sound(&format!(
+        r##"
+title: "{text}"
+month: 2027-01
+designer: "{text}"
+about: "{text}"
+cards: 2
+units: metric
+card: {{size: A6, fold: side, from: "#snow *x*"}}
+papers:
+  "#snow *x*": {{sheets: 1 of A4, weight: "*200* gsm"}}
+  "$rose$": {{sheets: 2 of A5}}
+pieces:
+  "<tag>": {{size: 80 x 100 mm, from: "$rose$", stamp: "*hi* #there"}}
+front:
+  - {{place: "<tag>", onto: card, centre: both ways, glue: tape}}
+notes:
+  - {{on: "<tag>", say: "#note() // *x*"}}
+supplies: ["@ref // x"]
+tools: ["/* none */"]
+leftovers: ["#eat() $y$"]
+"##,
+        text = HOSTILE.replace('\\', "\\\\")
+    ))
+}
+
+#[test]
+fn a_designers_text_prints_literally() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bytes = set(&hostile());
+    let path = written(&bytes, folder.path());
+    let text = text_of(&path);
+    let flat = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(flat.matches(HOSTILE).count() >= 2, "title and about: {flat}");
+    for part in [
+        "#Snow *x*",
+        "#snow *x*",
+        "$rose$",
+        "<tag>",
+        "*hi* #there",
+        "#note() // *x*",
+        "@ref // x",
+        "/* none */",
+        "#eat() $y$",
+    ] {
+        assert!(flat.to_lowercase().contains(&part.to_lowercase()), "`{part}` in {flat}");
+    }
+    let faults = faults(&bytes, Sheet::A4);
+    assert!(faults.is_empty(), "{faults:#?}");
+}
+
+#[test]
+fn fractions_come_out_as_they_are_read() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let text = oracles::plain_text(&written(&INCH.1, folder.path()));
+    for size in ["3 3/4 × 5", "4 × 5 1/4", "1 × 1 3/4", "4 1/2 × 1/4", "8 1/2 × 5 1/2"] {
+        assert!(text.contains(size), "`{size}`");
+    }
+}
+
+#[test]
+fn a_draft_says_so_on_every_page_and_why_on_the_last() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let findings: Vec<String> =
+        (1..=70).map(|n| format!("error[past-the-edge]: finding number {n} reaches past *the* card")).collect();
+    let path = written(&handout::typeset(&INCH.0, Some(&findings)).expect("a draft"), folder.path());
+    let pages: Vec<String> =
+        text_of(&path).split('\u{c}').map(str::to_owned).filter(|page| !page.trim().is_empty()).collect();
+    assert!(pages.iter().all(|page| page.contains("DRAFT")));
+    let all = pages.join(" ");
+    for finding in &findings {
+        assert!(all.contains(finding.as_str()), "{finding}");
+    }
+    let clean = text_of(&written(&INCH.1, folder.path()));
+    assert!(!clean.contains("DRAFT"));
+}
+
+#[test]
+fn page_pictures_are_as_many_as_pages() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let images = handout::page_images(&INCH.0, 40.0).expect("pictures");
+    assert_eq!(images.len(), pages(&written(&INCH.1, folder.path())).len());
+    // A PNG's width and height stand in bytes 16 to 24 (PNG specification, IHDR).
+    for image in images {
+        let side = |at: usize| u32::from_be_bytes(image[at..at + 4].try_into().expect("four bytes"));
+        assert_eq!((side(16), side(20)), (340, 440), "8 1/2 x 11 in at 40 px an inch");
+    }
+}

@@ -1,15 +1,20 @@
-//! Reading: text to nodes to the settled design, sound and broken.
+//! Reading: text to nodes to the settled design, sound, broken and hostile.
 
+mod broken;
+mod faults;
+mod hostile;
+mod settled;
 mod sound;
 
 use trimwright::design::model::Design;
 use trimwright::design::nodes::read;
 use trimwright::design::settle::settle;
+use trimwright::diagnostic::Finding;
 use trimwright::length::Units;
 use trimwright::source::Source;
 
 /// Settles a text that has nothing wrong with it.
-fn design(text: &str, units: Units) -> Design {
+pub(crate) fn design(text: &str, units: Units) -> Design {
     let source = Source::new("sound.yaml", text);
     let root = read(&source).unwrap_or_else(|finding| panic!("{finding:#?}"));
     let settled = settle(&root, &source, "sound", units);
@@ -17,11 +22,13 @@ fn design(text: &str, units: Units) -> Design {
     settled.design.expect("a sound design settles")
 }
 
-#[test]
-fn smoke() {
-    for units in [Units::Inch, Units::Metric] {
-        println!("{:#?}", design(sound::LANTERN_ROW, units));
+/// Everything found in a text, in one edition, and whether a design came out.
+pub(crate) fn found(source: &Source, units: Units) -> (Vec<Finding>, bool) {
+    match read(source) {
+        Ok(root) => {
+            let settled = settle(&root, source, "broken", units);
+            (settled.findings, settled.design.is_some())
+        }
+        Err(finding) => (vec![finding], false),
     }
-    println!("{:#?}", design(sound::REED_BED, Units::Metric));
-    println!("{:#?}", design(sound::TAGS, Units::Inch));
 }

@@ -1,1 +1,7 @@
-//! Reports tests.
+//! Reports: how findings are shown, and that every rule's page tells the truth.
+
+mod cases;
+mod pages;
+mod readback;
+mod registry;
+mod shown;

@@ -11,7 +11,7 @@ use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
 use crate::words::Line;
 use crate::words::english::cutting::{self, Given, Taken};
-use crate::words::english::making::{self, Fixed, Named, Spot, Where};
+use crate::words::english::making::{self, Fixed, Laid, Named, Spot, Where};
 
 /// A cut row as it is printed.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -300,7 +300,13 @@ fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
         gaps.push(number(down.nm()));
     }
     let count = layer.arrangement.count();
-    let line = making::glue(count, layer_named(design, id), onto_named(design, layer.onto), &at, fixed, &gaps);
+    let laid = if count == 1 {
+        Laid { count, piece: layer_named(design, id), called: None }
+    } else {
+        let piece = named(design, layer.piece);
+        Laid { count, piece, called: (layer.name != piece.name).then_some(layer.name.as_str()) }
+    };
+    let line = making::glue(laid, onto_named(design, layer.onto), &at, fixed, &gaps);
     match layer.trim_flush {
         Some(target) => line.then(reach(design, layout, id, target.value)),
         None => line,

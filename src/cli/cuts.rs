@@ -48,7 +48,8 @@ pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failur
 /// The plan as text that stands without a picture.
 fn readable(project: &Project) -> String {
     let (design, plan) = (&project.design, &project.plan);
-    let mut text = format!("{}\n", cutting::plan_title(&design.title.value, design.cards.value, project.units().sign()));
+    let mut text =
+        format!("{}\n", cutting::plan_title(&design.title.value, design.cards.value, project.units().sign()));
     let left = plan.leftovers();
     for (index, sheet) in plan.sheets.iter().enumerate() {
         let paper = design.paper(sheet.paper);
@@ -60,8 +61,10 @@ fn readable(project: &Project) -> String {
             let told = tell::row(design, plan, sheet, row);
             wrap(&mut text, &told.cuts, &told.whole.to_plain());
         }
-        let pieces = tell::named_counts(design, &sheet.pieces());
-        wrap(&mut text, "", &cutting::you_have(&pieces).to_plain());
+        let sheets = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
+        let totals: Vec<_> = sheet.pieces().into_iter().map(|(piece, count)| (piece, count * sheets)).collect();
+        let pieces = tell::named_counts(design, &totals);
+        wrap(&mut text, "", &cutting::you_have(sheets, &pieces).to_plain());
         let over: Vec<Line> = left
             .iter()
             .filter(|left| left.sheet == index && left.number > 0)

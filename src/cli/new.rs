@@ -56,11 +56,8 @@ fn yaml_path(name: &std::path::Path) -> Result<PathBuf, Failure> {
 
 /// `kite-day` as a title: `Kite Day`.
 fn title_of(stem: &str) -> String {
-    let words: Vec<String> = stem
-        .split(['-', '_', ' ', '.'])
-        .filter(|word| !word.is_empty())
-        .map(crate::words::english::capital)
-        .collect();
+    let words: Vec<String> =
+        stem.split(['-', '_', ' ', '.']).filter(|word| !word.is_empty()).map(crate::words::english::capital).collect();
     if words.is_empty() { "New Sketch".to_owned() } else { words.join(" ") }
 }
 
@@ -100,11 +97,10 @@ fn changed(source: &Source, title: &str, asked: Option<Month>) -> Result<String,
 }
 
 fn scalar<'a>(root: &'a Node, key: &str) -> Option<(Span, &'a str)> {
-    let Node::Map { entries, .. } = root else { return None };
-    entries.iter().find(|(name, _)| name.value == key).and_then(|(_, node)| match node {
-        Node::Scalar { text, span, .. } => Some((*span, text.as_str())),
+    match root.get(key) {
+        Some(Node::Scalar(scalar)) => Some((scalar.span, scalar.text.as_str())),
         _ => None,
-    })
+    }
 }
 
 fn parse_month(text: &str) -> Result<Month, Failure> {

@@ -52,9 +52,8 @@ fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, F
     if !broken && let Err(faults) = pipeline::referee(&outcome.editions) {
         return Err(Failure::new(refused(&opened.source, &faults)));
     }
-    let lines: Option<Vec<String>> = arguments
-        .draft
-        .then(|| report::plain(&opened.source, &outcome.findings).lines().map(str::to_owned).collect());
+    let lines: Option<Vec<String>> =
+        arguments.draft.then(|| report::plain(&opened.source, &outcome.findings).lines().map(str::to_owned).collect());
     let bundle = bundle::bundle(&outcome.editions, &opened.stem, lines.as_deref())
         .map_err(|what| Failure::new(format!("cannot publish `{name}`: {what}")))?;
     let written = publish::publish(&mut Disk, &arguments.to, &bundle).map_err(|error| {

@@ -119,8 +119,7 @@ fn collect<'n>(node: &'n Node, chains: &mut Vec<Chain<'n>>) -> Option<usize> {
             groups.entry(std::cmp::Reverse(part.along(*axis))).or_default().push(Member { node: part, chain });
         }
     }
-    chains[here].groups =
-        groups.into_iter().map(|(length, members)| Group { length: length.0, members }).collect();
+    chains[here].groups = groups.into_iter().map(|(length, members)| Group { length: length.0, members }).collect();
     chains[here].waste = waste;
     Some(here)
 }
@@ -366,7 +365,8 @@ impl<'n> Bench<'n> {
             }
         }
         // Most parts first: a row shared by many is read once.
-        let Some(((axis, opposite), work)) = found.into_iter().max_by_key(|(key, work)| (work.len(), std::cmp::Reverse(*key)))
+        let Some(((axis, opposite), work)) =
+            found.into_iter().max_by_key(|(key, work)| (work.len(), std::cmp::Reverse(*key)))
         else {
             return false;
         };

@@ -5,12 +5,12 @@
 //! designs: [`sheet::cut_sheet`] answers for one sheet, [`cover::cover`] for several. Must never
 //! know where a layer lies.
 
+mod aims;
+mod assemble;
 pub mod counts;
 pub mod cover;
 mod derive;
 mod greedy;
-mod aims;
-mod assemble;
 pub mod points;
 pub mod problem;
 pub mod sheet;

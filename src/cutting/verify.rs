@@ -132,7 +132,8 @@ impl Referee<'_> {
         let mut gives = row.gives.as_slice();
         let mut cuts = 0;
         for &part in &row.parts {
-            let own = gives.iter().take_while(|id| replay.sheet.parts.get(id.0).is_some_and(|p| p.parent == Some(part)));
+            let own =
+                gives.iter().take_while(|id| replay.sheet.parts.get(id.0).is_some_and(|p| p.parent == Some(part)));
             let own = own.count();
             let (children, others) = gives.split_at(own);
             gives = others;
@@ -274,13 +275,14 @@ impl Referee<'_> {
         if !may {
             self.fault(format!("{here} lies so that the pattern of `{}` is not upright", paper.name));
         }
-        let from = match (wanted.from, version) {
-            (From::Paper(paper), None) => Some(paper),
-            (From::Varies, Some(version)) => self.design.versions.get(version.0).and_then(|version| {
-                version.papers.iter().find(|(other, _)| *other == piece).map(|(_, paper)| *paper)
-            }),
-            _ => None,
-        };
+        let from =
+            match (wanted.from, version) {
+                (From::Paper(paper), None) => Some(paper),
+                (From::Varies, Some(version)) => self.design.versions.get(version.0).and_then(|version| {
+                    version.papers.iter().find(|(other, _)| *other == piece).map(|(_, paper)| *paper)
+                }),
+                _ => None,
+            };
         if from != Some(replay.sheet.paper) {
             self.fault(format!("{here} is cut from another paper than `{}` asks for", wanted.name));
         }
@@ -346,7 +348,9 @@ impl Referee<'_> {
                 }
             }
             if given + short != versions.iter().map(|(_, count)| count).sum::<u64>() {
-                self.fault(format!("{given} of `{name}` are cut and {short} said to be missing, which is not what is wanted"));
+                self.fault(format!(
+                    "{given} of `{name}` are cut and {short} said to be missing, which is not what is wanted"
+                ));
             }
         }
         for (_, piece, _) in cut.keys() {

@@ -107,15 +107,15 @@ pub fn lacking<T: Restate>(stated: &Stated<T>, role: Role, asked: &[Units]) -> V
 }
 
 /// The twin to suggest for a length that has none: on the other ruler (whole millimetres, 16ths of
-/// an inch), nearest for borders and gaps, down for sizes given outright, up for openings and
-/// strips, and never nothing.
+/// an inch), nearest for borders and gaps, down for sizes given outright and for the ruler, up for
+/// openings and strips, and never nothing.
 #[must_use]
 pub fn suggested(length: Length, role: Role, units: Units) -> Length {
     let step = Length::either(units, Length::inch(1, 16), Length::mm(1));
     let same = Length::of(length.nm(), units);
     let rounded = match role {
-        Role::Border | Role::Gap | Role::Workshop => (same + step.half()).floor_to(step),
-        Role::Outright | Role::Sheet => same.floor_to(step),
+        Role::Border | Role::Gap => (same + step.half()).floor_to(step),
+        Role::Outright | Role::Sheet | Role::Workshop => same.floor_to(step),
         Role::Opening | Role::Strip => -((-same).floor_to(step)),
     };
     Length::of(rounded.nm().max(step.nm()), units)

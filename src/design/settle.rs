@@ -12,15 +12,18 @@ mod names;
 mod papers;
 mod pieces;
 mod placing;
+mod text;
+mod units;
+mod values;
 mod versions;
 
 use super::model::{Card, Design, PieceId};
 use super::nodes::Node;
-use super::sizes::named;
 use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 use desk::Desk;
+pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
 const KEYS: [&str; 16] = [
@@ -51,6 +54,9 @@ const NEEDED: [(&str, &str); 5] = [
     ("front", "[{place: mat, centre: both ways}]"),
 ];
 
+/// The most faults that are listed; past them the file is not a design with slips in it.
+const MOST_FINDINGS: usize = 500;
+
 /// What settling gives.
 #[derive(Debug, Clone)]
 pub struct Settled {
@@ -58,47 +64,6 @@ pub struct Settled {
     pub design: Option<Design>,
     /// What is wrong, in the order of the file.
     pub findings: Vec<Finding>,
-}
-
-/// The systems that a design asks for, first the one it is designed in; empty where the file does
-/// not say, or says it wrong.
-#[must_use]
-pub fn units_asked(root: &Node) -> Vec<Units> {
-    root.get("units").and_then(head::units_of).unwrap_or_default()
-}
-
-/// The system of the first length under `papers` or `pieces`: what a file for `cuts` is planned in
-/// that does not say its units.
-#[must_use]
-pub fn first_units(root: &Node) -> Option<Units> {
-    ["papers", "pieces"].iter().find_map(|key| root.get(key).and_then(units_within))
-}
-
-fn units_within(node: &Node) -> Option<Units> {
-    match node {
-        Node::Scalar(scalar) => units_of_text(&scalar.text),
-        Node::List(list) => list.items.iter().find_map(units_within),
-        Node::Map(map) => {
-            let wanted =
-                map.entries.iter().filter(|(key, _)| !matches!(key.value.as_str(), "weight" | "from" | "stamp"));
-            wanted.into_iter().find_map(|(_, value)| units_within(value))
-        }
-    }
-}
-
-/// The system of the first unit or named size in a text.
-fn units_of_text(text: &str) -> Option<Units> {
-    let half = names::tidy(text.split('|').next().unwrap_or(text));
-    let first = half.split(" and ").next().unwrap_or(&half);
-    let size = first.split_once(" of ").map_or(first, |(_, size)| size);
-    if let Some(size) = named(size) {
-        return Some(size.size.width.unit().system());
-    }
-    if let Ok(size) = crate::length::parse_size(size) {
-        return Some(size.width.unit().system());
-    }
-    let border = size.rsplit(" less ").next()?.strip_suffix(" all round")?;
-    crate::length::parse_length(border).ok().map(|length| length.unit().system())
 }
 
 /// Settles a design for the edition in `units`. `stem` is the file's stem: the title of a file for
@@ -111,6 +76,19 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
     let design = whole(&mut desk, root, stem);
     let mut findings = desk.findings;
     findings.sort_by_key(|finding| finding.primary.span);
+    if let Some(next) = findings.get(MOST_FINDINGS) {
+        let rest = findings.len() - MOST_FINDINGS;
+        let more = Finding::error(
+            "too-much",
+            next.primary.span,
+            "the rest is not listed",
+            format!("{rest} faults from here on"),
+        )
+        .help(format!("mend the {MOST_FINDINGS} above first"))
+        .plainly("There are more faults than can be listed.");
+        findings.truncate(MOST_FINDINGS);
+        findings.push(more);
+    }
     Settled { design, findings }
 }
 
@@ -125,7 +103,11 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         );
         return None;
     }
-    let top = desk.fields(root, "the design", Span::new(root.span().start, root.span().start + 1), &KEYS)?;
+    let first = match root {
+        Node::Map(map) => map.entries.first().map_or(map.span, |(key, _)| key.span),
+        _ => root.span(),
+    };
+    let top = desk.fields(root, "the design", first, &KEYS)?;
     let for_cuts = top.get("card").is_none() && top.get("front").is_none();
     for (key, such_as) in NEEDED {
         if !for_cuts {
@@ -149,7 +131,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let card = card_field.and_then(|field| desk.card(field, &paper_names));
 
     let field = desk.required(&top, "pieces", "{tag: {size: 2 x 3 in, from: white}}");
-    let (piece_names, nodes) = desk.piece_names(field);
+    let (piece_names, nodes) = desk.piece_names(field, card_field.is_some());
     let mut drafts = Vec::new();
     for (name, node) in piece_names.list.iter().zip(nodes) {
         drafts.push(desk.piece(name, node, &piece_names, &paper_names, !for_cuts, card_field.is_some() || !for_cuts));

@@ -4,7 +4,7 @@
 
 use crate::cutting::json;
 use crate::design::model::{Design, VersionId};
-use crate::drawing::figures;
+use crate::drawing::figures::{self, Room};
 use crate::handout;
 use crate::length::Units;
 use crate::preview;
@@ -14,6 +14,9 @@ use std::path::PathBuf;
 
 /// Width of `front-<version>.png`, pixels.
 pub const FRONT_PIXELS: u32 = 1200;
+
+/// Room for the front in that picture, tenths of a millimetre: a card at half size with its dimensions.
+const FRONT_ROOM: (i64, i64) = (1056, 1200);
 
 /// One edition, ready to be written.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -60,7 +63,9 @@ pub fn bundle(projects: &[Project], stem: &str, draft: Option<&[String]>) -> Res
 /// # Errors
 /// What the renderer says.
 pub fn front_png(project: &Project, version: VersionId) -> Result<Vec<u8>, String> {
-    preview::png(&figures::front(project, version), FRONT_PIXELS)
+    let room = Room::tenths_of_mm(FRONT_ROOM.0, FRONT_ROOM.1);
+    let scene = figures::front::front(project, version, room).ok_or("the design has no card to draw")?;
+    preview::png(&scene, FRONT_PIXELS)
 }
 
 fn pretty(value: &serde_json::Value) -> Result<Vec<u8>, String> {

@@ -228,7 +228,7 @@ fn digits(text: &str, whole: &str) -> Result<Option<i128>, LengthError> {
     if text.len() > MOST_DIGITS {
         return Err(LengthError::bad(
             format!("`{}` has more than {MOST_DIGITS} digits in a row", shown(whole)),
-            "say a length of at most 100 m, in 4 digits or so",
+            "say a length of at most 100 m",
         ));
     }
     Ok(text.parse().ok())
@@ -315,6 +315,15 @@ mod tests {
         {
             assert_eq!(nm(inch), nm(mm), "{inch}");
         }
+    }
+
+    /// Products printed before rounding in NIST SP 811 B.7.2 (36 ft = 10.9728 m) and NIST LC 1137
+    /// (36 in = 91.44 cm, 40.1 in = 101.854 cm).
+    #[test]
+    fn published_products_are_exact() {
+        assert_eq!(nm("432 in"), nm("10972.8 mm"));
+        assert_eq!(nm("36 in"), nm("91.44 cm"));
+        assert_eq!(nm("40.1 in"), nm("101.854 cm"));
     }
 
     #[test]

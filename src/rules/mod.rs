@@ -1,1 +1,88 @@
-//! Rules.
+//! What can be wrong with a design: one rule, one `.rs` and one `.md`, one ordered registry.
+//!
+//! Takes a [`Project`], gives findings in registry order. The `.md` beside a rule is what `explain`
+//! prints, a page of the handbook and a test in one. Must never know a file or a terminal.
+
+pub mod counts;
+pub mod cutting;
+mod hand;
+pub mod layers;
+pub mod papers;
+pub mod reading;
+pub mod sizes;
+mod tell;
+pub mod trimming;
+
+use crate::diagnostic::{Finding, Severity};
+use crate::project::Project;
+
+/// One thing that can be wrong.
+#[derive(Debug)]
+pub struct Rule {
+    /// Its name: states the fault, and reads after "allow".
+    pub code: &'static str,
+    /// The worst that it gives.
+    pub severity: Severity,
+    /// What it is about; the folder that it lies in.
+    pub group: &'static str,
+    /// The fault in a few words.
+    pub summary: &'static str,
+    /// Its page: why, how to mend it, designs that fail with the reports they give, sound ones.
+    pub page: &'static str,
+    /// What finds it in a project; nothing where it is found while the design is read.
+    pub check: Option<fn(&Project) -> Vec<Finding>>,
+}
+
+/// Every rule, in the order in which findings and pages stand.
+pub static REGISTRY: &[&Rule] = &[
+    &reading::not_yaml::RULE,
+    &reading::yaml_surprise::RULE,
+    &reading::too_much::RULE,
+    &reading::not_a_design::RULE,
+    &reading::unknown_key::RULE,
+    &reading::missing_key::RULE,
+    &reading::repeated_key::RULE,
+    &reading::wrong_kind::RULE,
+    &reading::bad_word::RULE,
+    &reading::bad_length::RULE,
+    &reading::missing_unit::RULE,
+    &reading::bad_size::RULE,
+    &reading::missing_twin::RULE,
+    &reading::size_not_positive::RULE,
+    &reading::circular_size::RULE,
+    &reading::bad_count::RULE,
+    &reading::bad_month::RULE,
+    &reading::cards_do_not_add_up::RULE,
+    &reading::name_used_twice::RULE,
+    &reading::unknown_paper::RULE,
+    &reading::unknown_piece::RULE,
+    &reading::unknown_layer::RULE,
+    &reading::not_placed::RULE,
+    &reading::placed_twice::RULE,
+    &sizes::size_off_the_ruler::RULE,
+    &sizes::nothing_to_hold::RULE,
+    &layers::past_the_edge::RULE,
+    &layers::border_unlike_claim::RULE,
+    &layers::border_off_the_ruler::RULE,
+    &layers::unlike_borders::RULE,
+    &layers::laid_sideways::RULE,
+    &layers::no_glue::RULE,
+    &layers::covers_another::RULE,
+    &trimming::short_of_its_edge::RULE,
+    &trimming::little_to_trim::RULE,
+    &trimming::trimmed_away::RULE,
+    &trimming::trimmed_too_late::RULE,
+    &papers::weight_without_grade::RULE,
+    &cutting::larger_than_its_sheet::RULE,
+    &cutting::too_few_sheets::RULE,
+    &cutting::strip_that_uses_the_sheet_up::RULE,
+    &counts::never_used::RULE,
+    &counts::sheets_left_over::RULE,
+    &counts::versions_alike::RULE,
+];
+
+/// Everything that the rules find in one edition of a design, in registry order.
+#[must_use]
+pub fn check(project: &Project) -> Vec<Finding> {
+    REGISTRY.iter().filter_map(|rule| rule.check).flat_map(|check| check(project)).collect()
+}

@@ -3,9 +3,11 @@
 //! Present tense, one action a sentence, the trade's plain words. Measures inside a sentence have
 //! no unit (the page states it once) unless a function says otherwise.
 
+pub mod check;
 pub mod cutting;
 pub mod figures;
 pub mod making;
+pub mod pages;
 
 use super::Line;
 
@@ -14,6 +16,26 @@ use super::Line;
 pub fn counted(count: u32, name: &str) -> String {
     format!("{count} {}", if count == 1 { name.to_owned() } else { plural(name) })
 }
+
+/// A count, a name and a ring that stay on one line: `3 panels (3)`.
+#[must_use]
+pub fn counted_ring(count: u32, name: &str, ring: u32) -> Line {
+    Line::plain(format!("{}{KEPT}", counted(count, name).replacen(' ', KEPT, 1))).ring(ring)
+}
+
+/// A small count in letters, so that it does not run into a measure that follows: `two`, `14`.
+#[must_use]
+pub fn counted_word(count: u32) -> String {
+    const WORDS: [&str; 13] =
+        ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+    usize::try_from(count)
+        .ok()
+        .and_then(|count| WORDS.get(count))
+        .map_or_else(|| count.to_string(), ToString::to_string)
+}
+
+/// A space that no line breaks at.
+pub const KEPT: &str = "\u{a0}";
 
 /// The plural of a piece's name, by the regular rules of English.
 #[must_use]

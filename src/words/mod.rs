@@ -100,7 +100,9 @@ impl Line {
         self.0
             .iter()
             .map(|part| match part {
-                Inline::Text(text) | Inline::Strong(text) | Inline::Measure(text) | Inline::Cut(text) => text.clone(),
+                Inline::Text(text) | Inline::Strong(text) | Inline::Measure(text) | Inline::Cut(text) => {
+                    text.replace('\u{a0}', " ")
+                }
                 Inline::Ring(ring) => format!("({ring})"),
                 Inline::Leftover(number) => roman(*number),
             })

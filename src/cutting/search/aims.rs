@@ -58,9 +58,8 @@ fn at_most(found: u64, bound: u64) -> Aim {
 
 /// The first sheet of each diagram.
 fn plan_diagrams(plan: &CutPlan) -> impl Iterator<Item = usize> + '_ {
-    (0..plan.sheets.len()).filter(|&sheet| {
-        plan.sheets[..sheet].iter().all(|earlier| earlier.diagram != plan.sheets[sheet].diagram)
-    })
+    (0..plan.sheets.len())
+        .filter(|&sheet| plan.sheets[..sheet].iter().all(|earlier| earlier.diagram != plan.sheets[sheet].diagram))
 }
 
 /// Papers of which no two can share a diagram, each with at least one of its own: no sheet size in
@@ -73,7 +72,8 @@ fn least_diagrams(demands: &[PaperDemand], covered: &[Covered], plan: &CutPlan) 
             continue;
         }
         let apart = |other: &&PaperDemand| {
-            let sizes = demand.sheets.iter().any(|a| other.sheets.iter().any(|b| (a.whole, a.usable) == (b.whole, b.usable)));
+            let sizes =
+                demand.sheets.iter().any(|a| other.sheets.iter().any(|b| (a.whole, a.usable) == (b.whole, b.usable)));
             let pieces = demand.wanted.iter().any(|a| other.wanted.iter().any(|b| a.piece == b.piece));
             !(sizes && pieces)
         };
@@ -83,7 +83,10 @@ fn least_diagrams(demands: &[PaperDemand], covered: &[Covered], plan: &CutPlan) 
             // evenly.
             let sheets: u32 = covered.sheets.iter().map(|alike| alike.times).sum();
             let even = demand.wanted.iter().all(|wanted| wanted.count() % sheets == 0);
-            let sole = demands.iter().filter(|other| !other.wanted.is_empty()).all(|other| other.paper == demand.paper || apart_from(demand, other));
+            let sole = demands
+                .iter()
+                .filter(|other| !other.wanted.is_empty())
+                .all(|other| other.paper == demand.paper || apart_from(demand, other));
             bound += if even || !sole { 1 } else { 2 };
         }
     }
@@ -102,14 +105,31 @@ fn apart_from(one: &PaperDemand, other: &PaperDemand) -> bool {
 fn least_cuts(demands: &[PaperDemand], covered: &[Covered], diagrams_proven: bool) -> u64 {
     let mut bound = 0;
     for (demand, covered) in demands.iter().zip(covered) {
-        let pieces: u64 = covered.sheets.iter().map(|a| u64::from(a.times) * a.counts.iter().map(|&n| u64::from(n)).sum::<u64>()).sum();
+        let pieces: u64 = covered
+            .sheets
+            .iter()
+            .map(|a| u64::from(a.times) * a.counts.iter().map(|&n| u64::from(n)).sum::<u64>())
+            .sum();
         let sheets: u64 = covered.sheets.iter().map(|a| u64::from(a.times)).sum();
-        let strips: u64 = covered.sheets.iter().filter(|a| demand.sheets[a.stack].strip.is_some()).map(|a| u64::from(a.times)).sum();
+        let strips: u64 =
+            covered.sheets.iter().filter(|a| demand.sheets[a.stack].strip.is_some()).map(|a| u64::from(a.times)).sum();
         let leftovers = match covered.sheets.as_slice() {
             [one] if diagrams_proven || one.times == 1 => u64::from(one.times) * u64::from(one.cut.least_leftovers),
             all => {
                 let used: i128 = all.iter().map(|a| i128::from(a.times) * demand.sheets[a.stack].usable.area()).sum();
-                let kept: i128 = all.iter().map(|a| i128::from(a.times) * a.counts.iter().zip(&demand.wanted).map(|(&n, w)| i128::from(n) * i128::from(w.size.width.nm()) * i128::from(w.size.height.nm())).sum::<i128>()).sum();
+                let kept: i128 = all
+                    .iter()
+                    .map(|a| {
+                        i128::from(a.times)
+                            * a.counts
+                                .iter()
+                                .zip(&demand.wanted)
+                                .map(|(&n, w)| {
+                                    i128::from(n) * i128::from(w.size.width.nm()) * i128::from(w.size.height.nm())
+                                })
+                                .sum::<i128>()
+                    })
+                    .sum();
                 u64::from(used > kept)
             }
         };
@@ -120,9 +140,11 @@ fn least_cuts(demands: &[PaperDemand], covered: &[Covered], diagrams_proven: boo
 
 /// Area of the largest usable leftover in square micrometres.
 fn largest_leftover(plan: &CutPlan, hold: i64) -> u64 {
-    let areas = plan.sheets.iter().flat_map(|sheet| &sheet.parts).filter(|part| {
-        part.r#use == Use::Leftover && part.rect.width().min(part.rect.height()) >= hold
-    });
+    let areas = plan
+        .sheets
+        .iter()
+        .flat_map(|sheet| &sheet.parts)
+        .filter(|part| part.r#use == Use::Leftover && part.rect.width().min(part.rect.height()) >= hold);
     let most = areas.map(|part| part.rect.area()).max().unwrap_or(0);
     u64::try_from(most / (NM_PER_UM * NM_PER_UM)).unwrap_or(u64::MAX)
 }
@@ -131,8 +153,20 @@ fn largest_leftover(plan: &CutPlan, hold: i64) -> u64 {
 fn most_left(demands: &[PaperDemand], covered: &[Covered]) -> u64 {
     let mut most = 0;
     for (demand, covered) in demands.iter().zip(covered) {
-        let used: i128 = covered.sheets.iter().map(|a| i128::from(a.times) * demand.sheets[a.stack].usable.area()).sum();
-        let kept: i128 = covered.sheets.iter().map(|a| i128::from(a.times) * a.counts.iter().zip(&demand.wanted).map(|(&n, w)| i128::from(n) * i128::from(w.size.width.nm()) * i128::from(w.size.height.nm())).sum::<i128>()).sum();
+        let used: i128 =
+            covered.sheets.iter().map(|a| i128::from(a.times) * demand.sheets[a.stack].usable.area()).sum();
+        let kept: i128 = covered
+            .sheets
+            .iter()
+            .map(|a| {
+                i128::from(a.times)
+                    * a.counts
+                        .iter()
+                        .zip(&demand.wanted)
+                        .map(|(&n, w)| i128::from(n) * i128::from(w.size.width.nm()) * i128::from(w.size.height.nm()))
+                        .sum::<i128>()
+            })
+            .sum();
         let sheet = covered.sheets.iter().map(|a| demand.sheets[a.stack].usable.area()).max().unwrap_or(0);
         most = most.max((used - kept).min(sheet));
     }

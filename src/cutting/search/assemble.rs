@@ -96,17 +96,18 @@ fn same_diagram(sheet: &SheetPlan, parts: &[Part], ordered: &Ordered) -> bool {
 /// Of the ways with the same number of cuts, the one a hand likes best: fewest changes of measure,
 /// then the largest usable leftover.
 fn best_order(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Ordered {
-    let sheet = Sheet {
-        whole: at_hand.whole,
-        usable: at_hand.usable,
-        strip: at_hand.strip,
-        unit: Length::zero(units).unit(),
-    };
+    let sheet =
+        Sheet { whole: at_hand.whole, usable: at_hand.usable, strip: at_hand.strip, unit: Length::zero(units).unit() };
     let rules = hand(units);
     let ordered = |node: &Node| order::order(node, sheet, rules);
     let likes = |ordered: &Ordered| {
         let rows = ordered.cuts.len();
-        (ordered.cuts.iter().map(|row| row.cuts).sum::<u32>(), ordered.changes(), std::cmp::Reverse(largest(ordered, rules.hold)), rows)
+        (
+            ordered.cuts.iter().map(|row| row.cuts).sum::<u32>(),
+            ordered.changes(),
+            std::cmp::Reverse(largest(ordered, rules.hold)),
+            rows,
+        )
     };
     let mut ways = alike.cut.ways.iter().map(ordered);
     let first = ways.next().unwrap_or(Ordered { parts: Vec::new(), cuts: Vec::new() });
@@ -115,9 +116,7 @@ fn best_order(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Ordered {
 
 /// Area of the largest leftover with its short side at least `hold`.
 fn largest(ordered: &Ordered, hold: i64) -> i128 {
-    let usable = |part: &&order::Made| {
-        part.end == End::Leftover && part.rect.width().min(part.rect.height()) >= hold
-    };
+    let usable = |part: &&order::Made| part.end == End::Leftover && part.rect.width().min(part.rect.height()) >= hold;
     ordered.parts.iter().filter(usable).map(|part| part.rect.area()).max().unwrap_or(0)
 }
 
@@ -130,9 +129,8 @@ fn name_parts(
     left: &mut [Vec<(Option<VersionId>, u32)>],
     evenly: Option<u32>,
 ) -> Vec<Part> {
-    let even = evenly.filter(|&times| {
-        wanted.iter().all(|wanted| wanted.versions.iter().all(|(_, count)| count % times == 0))
-    });
+    let even =
+        evenly.filter(|&times| wanted.iter().all(|wanted| wanted.versions.iter().all(|(_, count)| count % times == 0)));
     let mut share: Vec<Vec<(Option<VersionId>, u32)>> = match even {
         Some(times) => wanted
             .iter()

@@ -1,9 +1,10 @@
 //! Several sheets: the fewest that give everything wanted, cut in as few different ways as can be.
 
 use super::counts::{Counts, Lanes};
+use super::points::Cuts;
 use super::problem::{Hand, Kind, Problem};
 use super::sheet::{CutSheet, Fit, Limits, cut_sheet};
-use super::table::{Question, Table};
+use super::table::{Ground, Question, Table};
 
 /// Equal sheets at hand.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -147,7 +148,7 @@ fn cover_with(lot: &Lot, sheets: u32, fronts: &mut Fronts<'_>, limits: &Limits) 
     if sheets == 1 {
         return (None, refused);
     }
-    let Some(complete) = fronts.fill() else { return (None, false) };
+    let Some(complete) = fronts.fill(sheets) else { return (None, false) };
     for stack in 0..lot.stacks.len() {
         if lot.stacks[stack].count < sheets {
             continue;
@@ -251,18 +252,21 @@ struct Fronts<'l> {
     limits: &'l Limits,
     lanes: Option<Lanes>,
     filled: Option<(Vec<Vec<Counts>>, bool)>,
+    /// The number of sheets that they are filled for.
+    sheets: u32,
 }
 
 impl<'l> Fronts<'l> {
     fn new(lot: &'l Lot, limits: &'l Limits) -> Self {
-        Self { lot, limits, lanes: Lanes::new(&lot.wanted()), filled: None }
+        Self { lot, limits, lanes: Lanes::new(&lot.wanted()), filled: None, sheets: 0 }
     }
 
-    /// Fills them; says whether they are complete.
-    fn fill(&mut self) -> Option<bool> {
-        if let Some((_, complete)) = &self.filled {
+    /// Fills them for so many sheets; says whether they are complete.
+    fn fill(&mut self, sheets: u32) -> Option<bool> {
+        if let Some((_, complete)) = self.filled.as_ref().filter(|_| self.sheets == sheets) {
             return Some(*complete);
         }
+        self.sheets = sheets;
         let lanes = self.lanes.as_ref()?;
         let wanted = self.lot.wanted();
         let mut fronts = Vec::new();
@@ -277,14 +281,18 @@ impl<'l> Fronts<'l> {
     }
 
     fn front_of(&self, stack: usize, wanted: &[u32], lanes: &Lanes) -> (Vec<Counts>, bool) {
-        let (problem, _) = self.lot.problem(stack, wanted).in_largest_unit();
-        let waste = i64::try_from(problem.area()).unwrap_or(i64::MAX);
-        let thorough = problem.hand_binds();
-        for beam in [None, Some(6)] {
+        let (problem, unit) = self.lot.problem(stack, wanted).in_largest_unit();
+        // However full the other sheets are, this one must give the rest.
+        let largest = (0..self.lot.stacks.len()).map(|stack| self.lot.area(stack)).max().unwrap_or(0);
+        let others = (largest / (i128::from(unit) * i128::from(unit)) + 1) * i128::from(self.sheets.saturating_sub(1));
+        let area = i64::try_from((problem.area_of(wanted) - others).max(0)).unwrap_or(0);
+        let exact = if problem.hand_binds() { Cuts::AllAndHeld } else { Cuts::All };
+        for (cuts, beam) in [(exact, None), (Cuts::All, Some(6)), (Cuts::Blocks, Some(6))] {
             let mut budget = self.limits.fit;
-            let question = Question { leftovers: None, waste, beam, thorough, root: true };
-            let Some(table) = Table::fill(&problem, lanes, question, &mut budget) else { break };
-            let (x, y) = table.sheet();
+            let question = Question { leftovers: None, area, beam, root: true };
+            let Some(ground) = Ground::new(&problem, lanes, cuts, usize::MAX) else { continue };
+            let table = Table::fill(&ground, question, &mut budget);
+            let (x, y) = ground.sheet();
             let mut front: Vec<(i64, Counts)> =
                 table.front(x, y).iter().map(|entry| (entry.area, entry.counts)).collect();
             if front.is_empty() {

@@ -55,7 +55,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
 
     /// Ways to cut the whole sheet, the best first. `parts` is what the table says it takes.
     pub(crate) fn of_sheet(&mut self, target: Counts, parts: u32) -> Vec<Draft> {
-        let problem = self.table.problem;
+        let problem = self.table.ground.problem;
         let drafts = self.of(problem.width, problem.height, target, parts);
         drafts.as_ref().clone()
     }
@@ -72,13 +72,13 @@ impl<'t, 'a> Drafts<'t, 'a> {
     fn find(&mut self, width: i64, height: i64, need: Counts, parts: u32) -> Vec<Draft> {
         if need == 0 {
             let short = width.min(height);
-            let usable = self.table.problem.hand.is_none_or(|hand| short >= hand.hold);
+            let usable = self.table.ground.problem.hand.is_none_or(|hand| short >= hand.hold);
             let largest = if usable { width * height } else { 0 };
             return vec![Draft { tree: Rc::new(Tree::Waste), measures: 0, largest, levels: 0, parts: 1 }];
         }
-        let lanes = self.table.lanes;
+        let lanes = self.table.ground.lanes;
         if lanes.total(need) == 1 {
-            for (kind, wanted) in self.table.problem.kinds.iter().enumerate() {
+            for (kind, wanted) in self.table.ground.problem.kinds.iter().enumerate() {
                 if lanes.count(need, kind) == 1
                     && let Some((_, _, lying)) = wanted.ways().find(|(w, h, _)| (*w, *h) == (width, height))
                 {
@@ -87,13 +87,13 @@ impl<'t, 'a> Drafts<'t, 'a> {
                 }
             }
         }
-        let (Some(x), Some(y)) = (self.table.across.class(width), self.table.up.class(height)) else {
+        let (Some(x), Some(y)) = (self.table.ground.across.class(width), self.table.ground.up.class(height)) else {
             return Vec::new();
         };
         let mut best: Vec<Draft> = Vec::new();
         let table = self.table;
         for axis in [Axis::Up, Axis::Across] {
-            let line = if axis == Axis::Across { &table.across } else { &table.up };
+            let line = if axis == Axis::Across { &table.ground.across } else { &table.ground.up };
             let here = if axis == Axis::Across { x } else { y };
             // Long first parts first: the first way found then has its large pieces in front.
             for parting in line.partings[here].iter().rev() {
@@ -121,7 +121,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
 
     fn serves(&self, one: &Entry, other: &Entry, need: Counts, parts: u32) -> bool {
         one.parts + other.parts <= parts
-            && self.table.lanes.covers(self.table.lanes.sum(one.counts, other.counts), need)
+            && self.table.ground.lanes.covers(self.table.ground.lanes.sum(one.counts, other.counts), need)
     }
 
     #[expect(clippy::too_many_arguments, reason = "one cut of one part")]
@@ -135,7 +135,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
         (one, other): (&Entry, &Entry),
         need: Counts,
     ) {
-        let first_need = self.table.lanes.lesser(one.counts, need);
+        let first_need = self.table.ground.lanes.lesser(one.counts, need);
         let rest_need = need - first_need;
         let (first, rest) = match axis {
             Axis::Across => ((at, height), (width - at, height)),
@@ -164,12 +164,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
                     largest: first.largest.max(rest.largest),
                     levels: deeper(first).max(deeper(rest)),
                     parts: first.parts + rest.parts,
-                    tree: Rc::new(Tree::Cut {
-                        axis,
-                        at,
-                        first: Rc::clone(&first.tree),
-                        rest: Rc::clone(&rest.tree),
-                    }),
+                    tree: Rc::new(Tree::Cut { axis, at, first: Rc::clone(&first.tree), rest: Rc::clone(&rest.tree) }),
                 };
                 keep(best, draft);
             }
@@ -189,9 +184,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
 /// Keeps the best few drafts that differ in what speaks for them.
 fn keep(best: &mut Vec<Draft>, draft: Draft) {
     let alike = |old: &Draft| {
-        old.measures & draft.measures == old.measures
-            && old.score() <= draft.score()
-            && old.largest >= draft.largest
+        old.measures & draft.measures == old.measures && old.score() <= draft.score() && old.largest >= draft.largest
     };
     if best.iter().any(alike) {
         return;

@@ -68,11 +68,8 @@ impl Problem {
             .iter()
             .map(|kind| Kind { width: kind.width / unit, height: kind.height / unit, ..*kind })
             .collect();
-        let hand = self.hand.map(|hand| Hand {
-            least: hand.least / unit,
-            narrow: hand.narrow / unit,
-            hold: hand.hold / unit,
-        });
+        let hand =
+            self.hand.map(|hand| Hand { least: hand.least / unit, narrow: hand.narrow / unit, hold: hand.hold / unit });
         (Self { width: self.width / unit, height: self.height / unit, kinds, hand }, unit)
     }
 
@@ -107,8 +104,7 @@ impl Problem {
     /// The same with other counts wanted.
     #[must_use]
     pub fn wanting(&self, counts: &[u32]) -> Self {
-        let kinds =
-            self.kinds.iter().zip(counts).map(|(kind, &wanted)| Kind { wanted, ..*kind }).collect();
+        let kinds = self.kinds.iter().zip(counts).map(|(kind, &wanted)| Kind { wanted, ..*kind }).collect();
         Self { kinds, ..self.clone() }
     }
 }

@@ -3,8 +3,9 @@
 use super::counts::Lanes;
 use super::derive::Drafts;
 use super::greedy;
+use super::points::Cuts;
 use super::problem::Problem;
-use super::table::{Budget, Question, Table};
+use super::table::{Budget, Ground, Question, Table};
 use super::tree::Node;
 
 /// How far a search goes. Counts of states and room, never time.
@@ -14,6 +15,8 @@ pub struct Limits {
     pub fit: Budget,
     /// For the question with how few cuts.
     pub cuts: Budget,
+    /// Ways to cut, over all sizes of part, up to which the fewest cuts are searched exactly.
+    pub ways: usize,
     /// The most leftovers of one sheet that are searched exactly.
     pub leftovers: u32,
     /// Ways looked at to find one with few measures and a large leftover.
@@ -27,6 +30,7 @@ impl Default for Limits {
         Self {
             fit: Budget { pairs: 60_000_000, entries: 4_000_000 },
             cuts: Budget { pairs: 12_000_000, entries: 1_000_000 },
+            ways: 12_000_000,
             leftovers: 8,
             looks: 6_000,
             nodes: 100_000,
@@ -84,54 +88,92 @@ fn cut_small(problem: &Problem, limits: &Limits) -> Fit {
         return Fit::No;
     }
     let Some(lanes) = Lanes::new(&wanted) else { return greedy_fit(problem) };
-    let slack = i64::try_from(problem.area() - area).unwrap_or(i64::MAX);
-    let question = Question { leftovers: None, waste: slack, beam: None, thorough: false, root: false };
-
-    // Few leftovers first: found so, the cuts are the fewest.
-    let mut budget = limits.cuts;
-    let mut least = u32::from(slack > 0);
-    let mut sure = true;
-    for leftovers in least..=limits.leftovers {
-        let question = Question { leftovers: Some(leftovers), ..question };
-        let Some(table) = Table::fill(problem, &lanes, question, &mut budget) else { break };
-        let found = table.reaches(lanes.caps(), &mut budget).filter(|_| lanes.whole());
-        if let Some(parts) = found {
-            let ways = ways(&table, &lanes, parts, limits);
-            if !ways.is_empty() {
-                return Fit::Yes(CutSheet { ways, least_leftovers: least });
-            }
+    let area = i64::try_from(area).unwrap_or(i64::MAX / 4);
+    let question = Question { leftovers: None, area, beam: None, root: false };
+    let mut least = u32::from(i128::from(area) < problem.area());
+    if lanes.whole() {
+        if let Some(cut) = in_fewest_cuts(problem, &lanes, question, &mut least, limits) {
+            return Fit::Yes(cut);
         }
-        if !table.complete() || budget.pairs == 0 {
-            break;
-        }
-        sure &= !problem.hand_binds() || not_even_without_rules(problem, &lanes, question, &mut budget);
-        if sure {
-            least = leftovers + 1;
+        if let Some(cut) = in_blocks(problem, &lanes, question, least, limits) {
+            return Fit::Yes(cut);
         }
     }
     fits_at_all(problem, &lanes, question, least, limits)
 }
 
-/// Whether so few leftovers are out of reach even with the rules of the hand off, which proves it
-/// for the hand.
-fn not_even_without_rules(problem: &Problem, lanes: &Lanes, question: Question, budget: &mut Budget) -> bool {
+/// Few leftovers first: found so, the cuts are the fewest. `least` is raised as far as that is
+/// proven.
+fn in_fewest_cuts(
+    problem: &Problem,
+    lanes: &Lanes,
+    question: Question,
+    least: &mut u32,
+    limits: &Limits,
+) -> Option<CutSheet> {
+    let ground = Ground::new(problem, lanes, Cuts::All, limits.ways)?;
     let free = problem.without_hand();
-    Table::fill(&free, lanes, question, budget).is_some_and(|table| {
-        table.complete() && table.reaches(lanes.caps(), budget).is_none() && budget.pairs > 0
-    })
+    let free_ground =
+        if problem.hand_binds() { Some(Ground::new(&free, lanes, Cuts::All, limits.ways)?) } else { None };
+    let mut budget = limits.cuts;
+    let mut sure = true;
+    for leftovers in *least..=limits.leftovers {
+        let question = Question { leftovers: Some(leftovers), ..question };
+        let table = Table::fill(&ground, question, &mut budget);
+        if let Some(parts) = table.reaches(lanes.caps(), &mut budget) {
+            let ways = ways(&table, parts, limits);
+            if !ways.is_empty() {
+                return Some(CutSheet { ways, least_leftovers: *least });
+            }
+        }
+        if !table.complete() || budget.pairs == 0 {
+            break;
+        }
+        // Where the rules bind, so few leftovers are out of reach for certain only where they are
+        // even with the rules off.
+        sure &= free_ground.as_ref().is_none_or(|ground| {
+            let table = Table::fill(ground, question, &mut budget);
+            table.complete() && table.reaches(lanes.caps(), &mut budget).is_none() && budget.pairs > 0
+        });
+        if sure {
+            *least = leftovers + 1;
+        }
+    }
+    None
+}
+
+/// The same with cuts at so many times one side only, where the whole search is too long.
+fn in_blocks(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Option<CutSheet> {
+    let ground = Ground::new(problem, lanes, Cuts::Blocks, usize::MAX)?;
+    let mut budget = limits.cuts;
+    for leftovers in least..=limits.leftovers {
+        let question = Question { leftovers: Some(leftovers), ..question };
+        let table = Table::fill(&ground, question, &mut budget);
+        if let Some(parts) = table.reaches(lanes.caps(), &mut budget) {
+            let ways = ways(&table, parts, limits);
+            if !ways.is_empty() {
+                return Some(CutSheet { ways, least_leftovers: least });
+            }
+        }
+        if budget.pairs == 0 {
+            break;
+        }
+    }
+    None
 }
 
 fn fits_at_all(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Fit {
-    let rounds: &[bool] = if problem.hand_binds() { &[false, true] } else { &[false] };
+    let rounds: &[Cuts] = if problem.hand_binds() { &[Cuts::All, Cuts::AllAndHeld] } else { &[Cuts::All] };
     let mut no = false;
-    for &thorough in rounds {
+    for &cuts in rounds {
         let mut budget = limits.fit;
-        let Some(table) = Table::fill(problem, lanes, Question { thorough, ..question }, &mut budget) else { break };
-        if lanes.whole() && table.reaches(lanes.caps(), &mut budget).is_some() {
-            let ways = ways(&table, lanes, u32::MAX, limits);
-            if !ways.is_empty() {
-                return Fit::Yes(CutSheet { ways, least_leftovers: least });
-            }
+        let Some(ground) = Ground::new(problem, lanes, cuts, usize::MAX) else {
+            no = false;
+            break;
+        };
+        let table = Table::fill(&ground, question, &mut budget);
+        if let Some(cut) = reached(&table, &mut budget, least, limits) {
+            return Fit::Yes(cut);
         }
         no = table.complete() && budget.pairs > 0;
         if !no {
@@ -142,23 +184,30 @@ fn fits_at_all(problem: &Problem, lanes: &Lanes, question: Question, least: u32,
         return Fit::No;
     }
     // Out of room: the best few of every part instead of all.
-    let mut budget = Budget { pairs: limits.fit.pairs, entries: limits.fit.entries };
-    let question = Question { beam: Some(6), ..question };
-    if let Some(table) = Table::fill(problem, lanes, question, &mut budget)
-        && lanes.whole()
-        && table.reaches(lanes.caps(), &mut budget).is_some()
-    {
-        let ways = ways(&table, lanes, u32::MAX, limits);
-        if !ways.is_empty() {
-            return Fit::Yes(CutSheet { ways, least_leftovers: least });
+    for cuts in [Cuts::Blocks, Cuts::All] {
+        let mut budget = limits.fit;
+        if let Some(ground) = Ground::new(problem, lanes, cuts, usize::MAX) {
+            let table = Table::fill(&ground, Question { beam: Some(6), ..question }, &mut budget);
+            if let Some(cut) = reached(&table, &mut budget, least, limits) {
+                return Fit::Yes(cut);
+            }
         }
     }
     greedy_fit(problem)
 }
 
-fn ways(table: &Table<'_>, lanes: &Lanes, parts: u32, limits: &Limits) -> Vec<Node> {
-    let problem = table.problem;
-    let drafts = Drafts::new(table, limits.looks).of_sheet(lanes.caps(), parts);
+fn reached(table: &Table<'_>, budget: &mut Budget, least: u32, limits: &Limits) -> Option<CutSheet> {
+    let lanes = table.ground.lanes;
+    if !lanes.whole() || table.reaches(lanes.caps(), budget).is_none() {
+        return None;
+    }
+    let ways = ways(table, u32::MAX, limits);
+    (!ways.is_empty()).then_some(CutSheet { ways, least_leftovers: least })
+}
+
+fn ways(table: &Table<'_>, parts: u32, limits: &Limits) -> Vec<Node> {
+    let problem = table.ground.problem;
+    let drafts = Drafts::new(table, limits.looks).of_sheet(table.ground.lanes.caps(), parts);
     let fewest = drafts.iter().map(|draft| draft.parts).min();
     drafts
         .iter()

@@ -147,7 +147,6 @@ fn fill_up(
 }
 
 fn wanting(lot: &Lot, counts: &[u32]) -> Lot {
-    let kinds =
-        lot.kinds.iter().zip(counts).map(|(kind, &wanted)| super::problem::Kind { wanted, ..*kind }).collect();
+    let kinds = lot.kinds.iter().zip(counts).map(|(kind, &wanted)| super::problem::Kind { wanted, ..*kind }).collect();
     Lot { kinds, ..lot.clone() }
 }

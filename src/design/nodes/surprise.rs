@@ -20,17 +20,25 @@ pub(super) fn explain(error: &Error, clean: &Clean) -> Finding {
     let line = line_at(text, at);
     let before = (line.0 > 0).then(|| line_at(text, line.0 - 1));
     let after = text[line.1..].find('\n').map(|found| line_at(text, line.1 + found + 1));
-    for (start, end) in [Some(line), before].into_iter().flatten() {
-        if let Some(finding) = surprise(&text[start..end], start, clean) {
-            return finding;
-        }
-    }
-    for (start, end) in [Some(line), before, after].into_iter().flatten() {
-        if let Some(finding) = tab(&text[start..end], start, clean) {
-            return finding;
-        }
+    let on = |(start, end): (usize, usize)| (&text[start..end], start);
+    let slips = [Some(line), before, after].into_iter().flatten().map(on);
+    let found = surprise(on(line).0, line.0, clean)
+        .or_else(|| slips.into_iter().find_map(|(line, start)| tab(line, start, clean)))
+        .or_else(|| before.map(on).and_then(|(line, start)| surprise(line, start, clean)));
+    if let Some(finding) = found {
+        return finding;
     }
     let says = said(error);
+    if says.contains("unclosed quote") {
+        return Finding::error(
+            "not-yaml",
+            here(text, at, clean),
+            "a text in quotes has no end",
+            "the quotes open here",
+        )
+        .help("close the text with 1 more quote of the same kind, or delete this one")
+        .plainly("A quote is opened here and never closed.");
+    }
     let spaces = |(start, end): (usize, usize)| end - start - text[start..end].trim_start_matches(' ').len();
     let help = match before.filter(|before| spaces(*before) != spaces(line)) {
         Some(before) => format!(
@@ -66,7 +74,15 @@ fn said(error: &Error) -> String {
     let full = error.to_string();
     let first = full.lines().next().unwrap_or("").trim();
     let cut = first.find(" at line ").or_else(|| first.find(" at byte ")).unwrap_or(first.len());
-    first[..cut].trim_end_matches('.').to_owned()
+    let words = first[..cut].trim_end_matches('.');
+    // The commonest of them in plainer words.
+    match words {
+        _ if words.contains("mapping values are not allowed") => "a key stands where none can",
+        _ if words.contains("did not find expected key") => "something other than a key stands here",
+        _ if words.contains("block sequence entries are not allowed") => "a list item stands where none can",
+        _ => words,
+    }
+    .to_owned()
 }
 
 fn too_much(error: &Error, span: Span) -> Option<Finding> {
@@ -80,6 +96,7 @@ fn too_much(error: &Error, span: Span) -> Option<Finding> {
         | Error::AliasExpansionLimitExceeded { .. }
         | Error::AliasReplayStackDepthExceeded { .. }
         | Error::AliasReplayCounterOverflow { .. } => "a repeated part grows past the limit here",
+        Error::RecursiveReferencesRequireWeakTypes { .. } => "a repeated part holds itself here",
         _ if inner.to_string().contains("nesting") || inner.to_string().contains("recursion") => {
             "lists and maps are nested too deep here"
         }
@@ -95,7 +112,7 @@ fn too_much(error: &Error, span: Span) -> Option<Finding> {
 /// A well-known slip on one line; `start` is the line's first byte in the cleaned text.
 fn surprise(line: &str, start: usize, clean: &Clean) -> Option<Finding> {
     let place = |from: usize, to: usize| Span::new(clean.original(start + from), clean.original(start + to));
-    let (from, value) = value_of(line)?;
+    let (from, value, keyed) = value_of(line)?;
     let shown = |text: &str| text.chars().take(60).collect::<String>();
     let span = place(from, from + value.len());
     let first = value.chars().next()?;
@@ -114,7 +131,7 @@ fn surprise(line: &str, start: usize, clean: &Clean) -> Option<Finding> {
     if matches!(first, '{' | '[' | '|' | '>') {
         return None;
     }
-    if value.contains(": ") || value.ends_with(':') {
+    if value.contains(": ") || (keyed && value.ends_with(':')) {
         let curly = matches!(first, '\u{201c}' | '\u{201e}' | '\u{2018}');
         let text = value.trim_matches(['\u{201c}', '\u{201d}', '\u{201e}', '\u{2018}', '\u{2019}']);
         let finding =
@@ -144,22 +161,25 @@ fn surprise(line: &str, start: usize, clean: &Clean) -> Option<Finding> {
     None
 }
 
-/// Where the value behind `- ` and `key: ` starts on a line, and the value without its comment.
-fn value_of(line: &str) -> Option<(usize, &str)> {
+/// Where the value behind `- ` and `key: ` starts on a line, the value without its comment, and
+/// whether there is a key.
+fn value_of(line: &str) -> Option<(usize, &str, bool)> {
     let mut from = line.len() - line.trim_start_matches([' ', '\t']).len();
     while let Some(rest) = line[from..].strip_prefix("- ") {
         from = line.len() - rest.trim_start_matches(' ').len();
     }
+    let mut keyed = false;
     if !line[from..].starts_with(['"', '\''])
         && let Some(colon) = line[from..].find(": ")
     {
+        keyed = true;
         let behind = from + colon + 2;
         from = line.len() - line[behind..].trim_start_matches(' ').len();
     }
     let value = &line[from..];
     let value = if value.starts_with(['"', '\'']) { value } else { value.split(" #").next().unwrap_or(value) };
     let value = value.trim_end();
-    (!value.is_empty()).then_some((from, value))
+    (!value.is_empty()).then_some((from, value, keyed))
 }
 
 /// One past the quote that closes a text opened by `quote`.

@@ -221,7 +221,7 @@ impl<'a> Desk<'a> {
                 if or_card {
                     known.push("card");
                 }
-                self.unknown_name(text, "layer", "unknown-layer", &known);
+                let _ = self.unknown_name(&name, text.span, &drafts.names, &known);
                 return None;
             }
         };

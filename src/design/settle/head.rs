@@ -1,27 +1,12 @@
-//! The head of a design: month, units, workshop and the card.
+//! The head of a design: month, workshop and the card.
 
 use super::desk::{Desk, Field, Fields};
-use super::names::{Names, tidy};
+use super::names::Names;
 use crate::design::model::{Fold, Month, PaperId, Workshop};
-use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
-use crate::length::{Length, Size, Units};
+use crate::length::{Length, Size};
 use crate::source::{Span, Spanned};
-
-const UNITS: [(&str, &[Units]); 4] = [
-    ("inch", &[Units::Inch]),
-    ("metric", &[Units::Metric]),
-    ("inch and metric", &[Units::Inch, Units::Metric]),
-    ("metric and inch", &[Units::Metric, Units::Inch]),
-];
-
-/// The systems that a `units:` value asks for.
-pub(super) fn units_of(node: &Node) -> Option<Vec<Units>> {
-    let Node::Scalar(scalar) = node else { return None };
-    let typed = tidy(&scalar.text).to_lowercase();
-    UNITS.iter().find(|(words, _)| *words == typed).map(|(_, asked)| asked.to_vec())
-}
 
 /// The card as written: its base becomes a piece.
 pub(super) struct CardDraft {
@@ -32,11 +17,6 @@ pub(super) struct CardDraft {
 }
 
 impl<'a> Desk<'a> {
-    /// Notes a `units:` that is none of the four.
-    pub(super) fn units(&mut self, field: Field<'a>) {
-        let _ = self.word(field, &UNITS);
-    }
-
     /// A month as `2026-11`.
     pub(super) fn month(&mut self, field: Field<'a>) -> Option<Spanned<Month>> {
         let text = self.text(field)?;

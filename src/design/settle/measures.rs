@@ -1,7 +1,8 @@
 //! Lengths and sizes as a design states them: one or a pair, each with its twin.
 
-use super::desk::{Desk, Field, Text};
-use super::names::{listed, nearest, tidy};
+use super::desk::{Desk, Field};
+use super::names::{listed, tidy};
+use super::text::Text;
 use crate::design::restate::{Chosen, Restate, Role, Stated, choose, lacking, suggested, suggested_size};
 use crate::design::sizes::{NAMED, named};
 use crate::diagnostic::Finding;
@@ -61,7 +62,8 @@ impl<'a> Desk<'a> {
             Some(found) => found.size,
             None if !name.chars().any(|sign| sign.is_numeric()) || looks_like_a_name(&name) => {
                 let known: Vec<&str> = NAMED.iter().map(|size| size.name).collect();
-                let help = match nearest(&name, &known) {
+                let near = if name.len() > 3 { self.nearest(&name, &known) } else { None };
+                let help = match near {
                     Some(near) => format!("write `{near}`, the nearest of {} named sizes", known.len()),
                     None => format!("say 2 lengths, such as `4 1/4 x 5 1/2 in`, or 1 of {}", listed(&known)),
                 };
@@ -113,7 +115,7 @@ impl<'a> Desk<'a> {
         mut one: impl FnMut(&mut Self, Text<'_>) -> Option<T>,
         system: impl Fn(&T) -> Units,
     ) -> Option<Stated<T>> {
-        let halves = text.split("|");
+        let halves = text.split('|');
         match halves.as_slice() {
             [only] => one(self, *only).map(|value| {
                 let units = system(&value);

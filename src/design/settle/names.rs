@@ -1,26 +1,34 @@
 //! Names and words that authors type: tidied, listed, and the nearest one found.
 
-use super::desk::{Desk, Text};
+use super::desk::Desk;
+use super::text::Text;
 use crate::diagnostic::Finding;
-use crate::source::Spanned;
+use crate::source::{Span, Spanned};
 
 /// With single plain spaces.
 pub(super) fn tidy(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
+/// The longest name that is compared, the most names, and the most findings that offer one:
+/// comparing grows with the product of all three.
+const LONGEST_COMPARED: usize = 40;
+const MOST_COMPARED: usize = 500;
+const MOST_OFFERED: usize = 100;
+
 /// The known word that was most likely meant.
-pub(super) fn nearest<'k>(typed: &str, known: &[&'k str]) -> Option<&'k str> {
-    // Comparing grows with the product of both lengths, and no name is near an endless one.
-    if typed.chars().count() > 60 {
+fn nearest<'k>(typed: &str, known: &[&'k str]) -> Option<&'k str> {
+    if typed.chars().count() > LONGEST_COMPARED {
         return None;
     }
+    let known = known.iter().take(MOST_COMPARED).filter(|word| word.chars().count() <= LONGEST_COMPARED);
     known
-        .iter()
+        .clone()
         .map(|word| (strsim::osa_distance(&typed.to_lowercase(), &word.to_lowercase()), *word))
         .filter(|(distance, word)| *distance <= (word.chars().count().max(typed.chars().count()) / 3).max(1))
         .min_by_key(|(distance, _)| *distance)
         .map(|(_, word)| word)
+        .or_else(|| known.copied().find(|word| typed.len() > 2 && word.split(' ').any(|part| part == typed)))
 }
 
 /// `a`, `b` or `c`, at most twelve of them.
@@ -55,6 +63,11 @@ impl Names {
 }
 
 impl Desk<'_> {
+    /// The known word that was most likely meant; none in a file with very many faults.
+    pub(super) fn nearest<'k>(&self, typed: &str, known: &[&'k str]) -> Option<&'k str> {
+        if self.findings.len() < MOST_OFFERED { nearest(typed, known) } else { None }
+    }
+
     /// The number of a declared name; an unknown one is noted with the nearest. `also` are words
     /// that may stand in its place.
     pub(super) fn declared(&mut self, text: Text<'_>, names: &Names, also: &[&str]) -> Option<usize> {
@@ -63,29 +76,38 @@ impl Desk<'_> {
         if found.is_none() {
             let mut known = names.words();
             known.extend(also);
-            self.unknown_name(text, names.noun, names.unknown, &known);
+            let _ = self.unknown_name(&name, text.span, names, &known);
         }
         found
     }
 
-    /// Notes a name that is not declared.
-    pub(super) fn unknown_name(&mut self, text: Text<'_>, noun: &str, code: &'static str, known: &[&str]) {
-        let typed: String = text.value.chars().take(60).collect();
-        let help = match nearest(&typed, known) {
+    /// Notes a name that is not among the `known` ones; gives the one that was most likely meant.
+    pub(super) fn unknown_name<'k>(
+        &mut self,
+        name: &str,
+        span: Span,
+        names: &Names,
+        known: &[&'k str],
+    ) -> Option<&'k str> {
+        let noun = names.noun;
+        let near = self.nearest(name, known);
+        let typed: String = name.chars().take(60).collect();
+        let help = match near {
             Some(near) => format!("write `{near}`, the nearest of {} names", known.len()),
             None if known.is_empty() => format!("name at least 1 {noun} first"),
             None => format!("name 1 of {}", listed(known)),
         };
         self.note(
             Finding::error(
-                code,
-                text.span,
+                names.unknown,
+                span,
                 format!("there is no {noun} `{typed}`"),
                 format!("no {noun} has this name"),
             )
             .help(help)
-            .plainly(format!("No {noun} is called \"{typed}\".")),
+            .plainly(format!("No {noun} is called `{typed}`.")),
         );
+        near
     }
 }
 
@@ -99,6 +121,8 @@ mod tests {
         assert_eq!(nearest("center", &["card", "centre"]), Some("centre"));
         assert_eq!(nearest("zzz", &["papers", "pieces"]), None);
         assert_eq!(nearest("a", &["i"]), Some("i"));
+        assert_eq!(nearest("strip", &["sheets", "edge strip"]), Some("edge strip"));
+        assert_eq!(nearest(&"strip".repeat(100), &["edge strip"]), None);
     }
 
     #[test]

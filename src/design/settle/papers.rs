@@ -1,7 +1,8 @@
 //! Papers: sheets, pattern, edge strip and weight.
 
-use super::desk::{Desk, Field, Text};
+use super::desk::{Desk, Field};
 use super::names::{Names, tidy};
+use super::text::Text;
 use crate::design::model::{EdgeStrip, Paper, Pattern, Sheets};
 use crate::design::nodes::Node;
 use crate::design::restate::{Role, Stated};
@@ -94,7 +95,7 @@ impl<'a> Desk<'a> {
 
     /// One value of `sheets`: a run of kinds, or two such runs in two systems.
     fn sheets_value(&mut self, text: Text<'_>) -> Option<Vec<Sheets>> {
-        let halves = text.split("|");
+        let halves = text.split('|');
         let read: Vec<Option<Vec<Sheets>>> = halves.iter().map(|half| self.run(*half)).collect();
         let mut read: Vec<Vec<Sheets>> = read.into_iter().collect::<Option<_>>()?;
         match read.len() {
@@ -181,14 +182,13 @@ impl<'a> Desk<'a> {
 
     /// Kinds of sheet in one system.
     fn run(&mut self, text: Text<'_>) -> Option<Vec<Sheets>> {
-        let parts: Vec<Text<'_>> = text.split(" and ").into_iter().flat_map(|part| part.split(", ")).collect();
-        let read: Vec<Option<Sheets>> = parts.into_iter().map(|part| self.kind(part)).collect();
+        let read: Vec<Option<Sheets>> = text.items().into_iter().map(|part| self.kind(part)).collect();
         read.into_iter().collect()
     }
 
     /// `2 of letter`.
     fn kind(&mut self, text: Text<'_>) -> Option<Sheets> {
-        let Some(at) = text.value.find(" of ") else {
+        let Some((count, wanted)) = text.at_word("of") else {
             let code = if text.value.bytes().all(|sign| sign.is_ascii_digit()) { "bad-size" } else { "bad-count" };
             self.note(
                 Finding::error(
@@ -202,8 +202,7 @@ impl<'a> Desk<'a> {
             );
             return None;
         };
-        let count = self.count_in("sheets", text.part(0, at), MOST_SHEETS);
-        let wanted = text.part(at + 4, text.value.len());
+        let count = self.count_in("sheets", count, MOST_SHEETS);
         let size = self.one_size(wanted);
         let name = named(&tidy(wanted.value)).map(|size| size.name.to_owned());
         Some(Sheets { count: count?, size: size?, named: name, span: text.span })
@@ -217,11 +216,12 @@ impl<'a> Desk<'a> {
                 .help(STRIP_FORM)
                 .plainly("An edge strip says how wide it is, along which edge, and whether it lies beside the stated size or within it.")
         };
-        let Some((width, place)) = text.split_last(" at the ").or_else(|| text.split_last(" at ")) else {
+        let Some((width, place)) = text.at_last("at") else {
             self.note(malformed(text.span, "the edge strip names no edge", "no `at the bottom` or the like"));
             return None;
         };
-        let Some((edge, beside)) = place.split_last(",").or_else(|| place.split_last(" ")) else {
+        let place = place.without_first("the");
+        let Some((edge, beside)) = place.at_last_comma().or_else(|| place.last_word()) else {
             self.note(malformed(place.span, "the edge strip is neither beside nor within", "no `beside` or `within`"));
             return None;
         };

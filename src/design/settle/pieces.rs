@@ -1,8 +1,9 @@
 //! Pieces: paper, pattern, and a size outright or by relation to the card or another piece.
 
-use super::desk::{Desk, Field, Text};
+use super::desk::{Desk, Field};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
+use super::text::Text;
 use crate::design::model::{Fold, From, PaperId, Piece, PieceId, PieceKind, Stated};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
@@ -37,14 +38,15 @@ impl PieceDraft {
 }
 
 impl<'a> Desk<'a> {
-    /// The names of the pieces, for what refers to them.
-    pub(super) fn piece_names(&mut self, field: Option<Field<'a>>) -> (Names, Vec<&'a Node>) {
+    /// The names of the pieces, for what refers to them. The folded card itself is called `base`,
+    /// where there is a card.
+    pub(super) fn piece_names(&mut self, field: Option<Field<'a>>, has_card: bool) -> (Names, Vec<&'a Node>) {
         let entries = field.and_then(|field| self.named(field)).unwrap_or_default();
         let (list, nodes): (Vec<Spanned<String>>, Vec<&'a Node>) = entries.into_iter().unzip();
         for name in &list {
             match name.value.as_str() {
                 "card" => self.reserved(name, "`card` is the card front"),
-                "base" => self.reserved(name, "`base` is the folded card itself"),
+                "base" if has_card => self.reserved(name, "`base` is the folded card itself"),
                 _ => {}
             }
         }
@@ -104,19 +106,17 @@ impl<'a> Desk<'a> {
 
     /// `4 x 5 in`, `A6`, `card less 1/8 in all round`, `mat less 1/8 in | 3 mm all round`.
     fn wanted(&mut self, text: Text<'_>, pieces: &Names, has_card: bool) -> Option<Wanted> {
-        let Some((of, rest)) = text.split_last(" less ") else {
-            if let Some(name) = text.value.strip_suffix(" all round") {
-                self.no_relation(text, &format!("{} less 1/8 in all round", tidy(name)));
+        let Some((of, rest)) = text.at_last("less") else {
+            if let Some(name) = text.before_all_round() {
+                self.no_relation(text, &format!("{} less 1/8 in all round", tidy(name.value)));
                 return None;
             }
             return self.size_in(text, Role::Outright).map(Wanted::Outright);
         };
-        let round = rest.value.len() - rest.value.to_lowercase().strip_suffix("all round").map_or(0, str::len);
-        if round != "all round".len() {
-            self.no_relation(text, &format!("{} less 1/8 in all round", tidy(of.value)));
+        let Some(border) = rest.before_all_round() else {
+            self.no_relation(text, &format!("{} all round", tidy(text.value)));
             return None;
-        }
-        let border = rest.part(0, rest.value.len() - round);
+        };
         if tidy(of.value) == "card" {
             if !has_card {
                 self.note(
@@ -252,17 +252,23 @@ impl<'a> Desk<'a> {
         let place = |piece: usize| drafts[piece].wanted.as_ref().map_or_else(Span::default, |(_, span)| *span);
         let label =
             if round.len() == 1 { "its own size".to_owned() } else { format!("sized from `{}`", name(round[1])) };
-        let mut finding =
-            Finding::error("circular-size", place(round[0]), "sizes lean on each other in a circle", label)
-                .help("write 1 of these sizes outright, such as `4 x 5 1/4 in`")
-                .plainly(format!(
-                    "{} lean on each other, so no size is ever known.",
-                    way.join(" to ").replace('`', "\"")
-                ));
+        let (message, plain) = if round.len() == 1 {
+            (
+                format!("the size of {} leans on itself", way[0]),
+                format!("The size of {} is said by its own size, so it is never known.", way[0]),
+            )
+        } else {
+            (
+                format!("sizes lean on each other in a circle: {}", way.join(" to ")),
+                format!("The sizes go round in a circle, {}, so none is ever known.", way.join(" to ")),
+            )
+        };
+        let mut finding = Finding::error("circular-size", place(round[0]), message, label)
+            .help("write 1 of these sizes outright, such as `4 x 5 1/4 in`")
+            .plainly(plain);
         for (piece, next) in round.iter().skip(1).zip(round.iter().skip(2).chain(round.first())).take(8) {
             finding = finding.also(place(*piece), format!("sized from `{}`", name(*next)));
         }
-        finding.message = format!("sizes lean on each other in a circle: {}", way.join(" to "));
         self.note(finding);
     }
 }

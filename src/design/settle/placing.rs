@@ -1,9 +1,10 @@
 //! How a layer is placed: each direction once, copies in a row, column or grid, and what shows.
 
-use super::desk::{Desk, Field, Fields, Text};
+use super::desk::{Desk, Field, Fields};
 use super::front::{Draft, Drafts};
 use super::papers::edge_named;
 use super::pieces::MOST_COPIES;
+use super::text::Text;
 use crate::design::model::{Along, Arrangement, Shows};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
@@ -90,7 +91,7 @@ impl<'a> Desk<'a> {
                     .also(first.key, format!("`{}` already", first.name))
                     .help(format!("keep 1 of `{}` and `{}`", first.name, second.name))
                     .plainly(format!(
-                        "Two lines say where the {name} lies {}, and only one can count.",
+                        "Two lines say where `{name}` is laid, {}, and only one can count.",
                         direction.words
                     )),
                 );
@@ -108,7 +109,7 @@ impl<'a> Desk<'a> {
                 format!("nothing says where it lies {}", direction.words),
             )
             .help(format!("add 1 line, such as `centre: {}` or `{}: 1/4 in`", direction.centre, direction.edges[0]))
-            .plainly(format!("Nothing says where the {name} lies {}.", direction.words)),
+            .plainly(format!("Nothing says where `{name}` is laid, {}.", direction.words)),
         );
     }
 
@@ -284,8 +285,8 @@ impl<'a> Desk<'a> {
             return whole.then_some(Shows { edges, all_round: false, span });
         }
         let text = self.text(field)?;
-        if let Some(length) = text.value.to_lowercase().strip_suffix("all round").map(str::len) {
-            let length = self.length_in(text.part(0, length.min(text.value.len())), Role::Border)?;
+        if let Some(length) = text.before_all_round() {
+            let length = self.length_in(length, Role::Border)?;
             return Some(Shows { edges: Edge::ALL.map(|edge| (edge, length)).to_vec(), all_round: true, span });
         }
         let edges = self.shown_edges(text)?;
@@ -295,8 +296,8 @@ impl<'a> Desk<'a> {
     fn shown_edges(&mut self, text: Text<'_>) -> Option<Vec<(Edge, Length)>> {
         let mut edges: Vec<(Edge, Length)> = Vec::new();
         let mut whole = true;
-        for part in text.split(",").into_iter().flat_map(|part| part.split(" and ")) {
-            let Some((length, word)) = part.split_last(" ") else {
+        for part in text.items() {
+            let Some((length, word)) = part.last_word() else {
                 self.bad_word("shows", part, &["all round", "left", "right", "top", "bottom"]);
                 whole = false;
                 continue;

@@ -95,14 +95,19 @@ impl<'a> Desk<'a> {
         let mut stated: Vec<(usize, PaperId)> = Vec::new();
         let mut whole = true;
         let papers = fields.get("papers");
-        let entries = papers.and_then(|field| self.named(field)).unwrap_or_default();
-        // A piece whose paper is misspelt here is not missing as well.
+        let entries = match papers {
+            Some(field) => self.named(field)?,
+            None => Vec::new(),
+        };
+        // A piece that is misspelt here, or whose paper is, is not missing as well.
         let mut mentioned = Vec::new();
         for (piece_name, node) in &entries {
-            let place = Field { name: "papers", key: piece_name.span, node };
+            let place = Field { name: "papers", key: piece_name.span, node, item: true };
             let Some(piece) = declared.pieces.position(&piece_name.value) else {
                 whole = false;
-                self.unknown_piece(piece_name, declared);
+                let known = declared.pieces.words();
+                let near = self.unknown_name(&piece_name.value, piece_name.span, declared.pieces, &known);
+                mentioned.extend(near.and_then(|near| declared.pieces.position(near)));
                 continue;
             };
             mentioned.push(piece);
@@ -138,6 +143,7 @@ impl<'a> Desk<'a> {
                     name.as_ref().map_or("", |name| &name.value),
                     papers.map_or(fields.span(), |field| field.key),
                     draft.from().map(|(_, span)| span),
+                    declared.papers.list.first().map_or("white", |paper| &paper.value),
                 );
             }
         }
@@ -150,25 +156,7 @@ impl<'a> Desk<'a> {
         })
     }
 
-    fn unknown_piece(&mut self, name: &Spanned<String>, declared: &Declared<'_>) {
-        let known = declared.pieces.words();
-        let help = match super::names::nearest(&name.value, &known) {
-            Some(near) => format!("write `{near}`, the nearest of {} names", known.len()),
-            None => format!("name 1 of {}", super::names::listed(&known)),
-        };
-        self.note(
-            Finding::error(
-                "unknown-piece",
-                name.span,
-                format!("there is no piece `{}`", name.value),
-                "no piece has this name",
-            )
-            .help(help)
-            .plainly(format!("No piece is called \"{}\".", name.value)),
-        );
-    }
-
-    fn unsaid_paper(&mut self, piece: &str, version: &str, at: Span, varies: Option<Span>) {
+    fn unsaid_paper(&mut self, piece: &str, version: &str, at: Span, varies: Option<Span>, paper: &str) {
         let which = if version.is_empty() { "a version".to_owned() } else { format!("the version `{version}`") };
         let mut finding = Finding::error(
             "missing-key",
@@ -176,7 +164,7 @@ impl<'a> Desk<'a> {
             format!("{which} does not say the paper of `{piece}`"),
             format!("no paper for `{piece}`"),
         )
-        .help(format!("add 1 entry, such as `papers: {{{piece}: PAPER}}`"))
+        .help(format!("add 1 entry, such as `papers: {{{piece}: {paper}}}`"))
         .plainly(format!("Each version must say which paper the {piece} is cut from."));
         if let Some(span) = varies {
             finding = finding.also(span, "varies from version to version");

@@ -1,6 +1,6 @@
 //! What is said beside a cutting diagram.
 
-use super::{capital, counted, listed, plural};
+use super::{capital, counted, counted_ring, counted_word, listed, plural};
 use crate::geometry::Edge;
 use crate::words::Line;
 
@@ -76,16 +76,16 @@ fn taken(from: Taken<'_>) -> Line {
             Line::plain("both ").measure(size).text(format!(" {}", plural(noun(strip))))
         }
         Taken::Parts { count, size, strip } => {
-            Line::plain(format!("all {count} ")).measure(size).text(format!(" {}", plural(noun(strip))))
+            Line::plain(format!("all {} ", counted_word(count))).measure(size).text(format!(" {}", plural(noun(strip))))
         }
         Taken::Mixed { count: 2 } => Line::plain("both parts"),
-        Taken::Mixed { count } => Line::plain(format!("all {count} parts")),
+        Taken::Mixed { count } => Line::plain(format!("all {} parts", counted_word(count))),
     }
 }
 
 fn given(part: &Given) -> Option<Line> {
     match part {
-        Given::Pieces { count, name, ring } => Some(Line::plain(format!("{} ", counted(*count, name))).ring(*ring)),
+        Given::Pieces { count, name, ring } => Some(counted_ring(*count, name, *ring)),
         Given::Parts { count, size, strip } => {
             Some(Line::plain(format!("{}, ", counted(*count, noun(*strip)))).measure(size.clone()))
         }
@@ -126,18 +126,18 @@ pub fn row(from: Edge, what: Taken<'_>, gives: &[Given]) -> Line {
 }
 
 /// A row that stands without the picture and without a table:
-/// "Put the left edge of both 12 x 5 strips on 3 3/4 in and cut. Do it 3 times. You have 6 panels (3)."
+/// "Put the left edge of both 12 x 5 strips on 3 3/4 in and cut. Do it 3 times in all. It gives 6 panels (3)."
 #[must_use]
 pub fn whole_row(from: Edge, what: Taken<'_>, measure: &str, cuts: u32, gives: &[Given]) -> Line {
     let mut line = Line::plain(format!("Put the {} edge of ", from.word()))
         .then(match what {
             Taken::Parts { count: 2, size, strip } => {
-                Line::plain("each of the 2 ").measure(size).text(format!(" {}", plural(noun(strip))))
+                Line::plain("each of the two ").measure(size).text(format!(" {}", plural(noun(strip))))
             }
-            Taken::Parts { count, size, strip } => {
-                Line::plain(format!("each of the {count} ")).measure(size).text(format!(" {}", plural(noun(strip))))
-            }
-            Taken::Mixed { count } => Line::plain(format!("each of the {count} parts")),
+            Taken::Parts { count, size, strip } => Line::plain(format!("each of the {} ", counted_word(count)))
+                .measure(size)
+                .text(format!(" {}", plural(noun(strip)))),
+            Taken::Mixed { count } => Line::plain(format!("each of the {} parts", counted_word(count))),
             other => taken(other),
         })
         .text(" on ")
@@ -151,7 +151,7 @@ pub fn whole_row(from: Edge, what: Taken<'_>, measure: &str, cuts: u32, gives: &
     }
     let given: Vec<Line> = gives.iter().filter_map(given).collect();
     if !given.is_empty() {
-        line = line.text(" You have ").then(listed(given)).text(".");
+        line = line.text(" It gives ").then(listed(given)).text(".");
     }
     line.then(rest_of(gives))
 }
@@ -197,11 +197,18 @@ pub fn sheet_numbers(numbers: &[u32]) -> String {
     }
 }
 
-/// What stands after a paper's rows: "You have 4 panels (3), 12 lanterns (4)."
+/// What stands after a sheet's rows, totals of all sheets cut so:
+/// "From both sheets you have 8 mats (2) and 8 rails (5)."
 #[must_use]
-pub fn you_have(pieces: &[(u32, String, u32)]) -> Line {
-    let parts = pieces.iter().map(|(count, name, ring)| Line::plain(format!("{} ", counted(*count, name))).ring(*ring));
-    Line::plain("You have ").then(listed(parts.collect())).text(".")
+pub fn you_have(sheets: u32, pieces: &[(u32, String, u32)]) -> Line {
+    let parts = pieces.iter().map(|(count, name, ring)| counted_ring(*count, name, *ring));
+    Line::plain(match sheets {
+        0 | 1 => "You have ".to_owned(),
+        2 => "From both sheets you have ".to_owned(),
+        _ => format!("From all {sheets} sheets you have "),
+    })
+    .then(listed(parts.collect()))
+    .text(".")
 }
 
 /// The pencil arrow that saves one-way paper.

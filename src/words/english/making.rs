@@ -1,6 +1,6 @@
 //! What is said under a step's picture.
 
-use super::{capital, counted, listed, plural};
+use super::{KEPT, capital, counted, counted_ring, listed, plural};
 use crate::words::Line;
 
 /// A piece as a step names it.
@@ -16,10 +16,21 @@ impl Named<'_> {
     fn the(self) -> Line {
         let line = Line::plain(format!("the {}", self.name));
         match self.ring {
-            Some(ring) => line.text(" ").ring(ring),
+            Some(ring) => line.text(KEPT).ring(ring),
             None => line,
         }
     }
+}
+
+/// What a step lays down.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Laid<'a> {
+    /// How many.
+    pub count: u32,
+    /// Which: one layer by its own name, several by their piece's.
+    pub piece: Named<'a>,
+    /// The name that several go by together, where the designer gave one.
+    pub called: Option<&'a str>,
 }
 
 /// How a layer is fixed.
@@ -66,13 +77,17 @@ pub enum Where {
 
 /// "Fix the panel (3) to the middle of the mat (2) with tape. A border of 1/8 shows all round."
 #[must_use]
-pub fn glue(count: u32, piece: Named<'_>, onto: Named<'_>, at: &Where, fixed: Fixed, gaps: &[String]) -> Line {
+pub fn glue(laid: Laid<'_>, onto: Named<'_>, at: &Where, fixed: Fixed, gaps: &[String]) -> Line {
+    let Laid { count, piece, called } = laid;
     let what = if count == 1 {
         piece.the()
     } else {
-        let line = Line::plain(counted(count, piece.name));
-        match piece.ring {
-            Some(ring) => line.text(" ").ring(ring),
+        let line = match piece.ring {
+            Some(ring) => counted_ring(count, piece.name, ring),
+            None => Line::plain(counted(count, piece.name)),
+        };
+        match called {
+            Some(called) => line.text(format!(" (the {called})")),
             None => line,
         }
     };
@@ -88,7 +103,7 @@ pub fn glue(count: u32, piece: Named<'_>, onto: Named<'_>, at: &Where, fixed: Fi
     let mut line = Line::plain(verb).then(what);
     match at {
         Where::Bordered(border) => {
-            line = line.text(format!("{with} to the middle of ")).then(onto.the()).text(". A border of ");
+            line = line.text(format!("{with} to the middle of ")).then(onto.the()).text(format!(". A border of{KEPT}"));
             line = line.measure(border.clone()).text(" shows all round.");
         }
         Where::Middle(sides, ends) => {
@@ -104,9 +119,9 @@ pub fn glue(count: u32, piece: Named<'_>, onto: Named<'_>, at: &Where, fixed: Fi
     }
     match gaps {
         [] => {}
-        [gap] => line = line.text(" Leave ").measure(gap.clone()).text(" between them."),
+        [gap] => line = line.text(format!(" Leave{KEPT}")).measure(gap.clone()).text(" between them."),
         [across, down, ..] => {
-            line = line.text(" Leave ").measure(across.clone()).text(" between them side by side and ");
+            line = line.text(format!(" Leave{KEPT}")).measure(across.clone()).text(" between them side by side and ");
             line = line.measure(down.clone()).text(" one above another.");
         }
     }
@@ -116,10 +131,12 @@ pub fn glue(count: u32, piece: Named<'_>, onto: Named<'_>, at: &Where, fixed: Fi
 fn spot(spot: &Spot, middle: &str) -> Line {
     match spot {
         Spot::Middle => Line::plain(middle),
-        Spot::From(edge, measure) => Line::new().measure(measure.clone()).text(format!(" from the {edge}")),
-        Spot::Past(edge, measure) => Line::new().measure(measure.clone()).text(format!(" past the {edge}")),
+        Spot::From(edge, measure) => Line::new().measure(measure.clone()).text(format!("{KEPT}from the {edge}")),
+        Spot::Past(edge, measure) => Line::new().measure(measure.clone()).text(format!("{KEPT}past the {edge}")),
         Spot::Beside(word, name, None) => Line::plain(format!("edge to edge {word} the {name}")),
-        Spot::Beside(word, name, Some(gap)) => Line::new().measure(gap.clone()).text(format!(" {word} the {name}")),
+        Spot::Beside(word, name, Some(gap)) => {
+            Line::new().measure(gap.clone()).text(format!("{KEPT}{word} the {name}"))
+        }
     }
 }
 
@@ -127,7 +144,7 @@ fn spot(spot: &Spot, middle: &str) -> Line {
 #[must_use]
 pub fn reaches_past(onto: &str, by: &str, several: bool) -> Line {
     let start = if several { "The ends reach" } else { "Its ends reach" };
-    Line::plain(format!(" {start} past the {onto} by ")).measure(by).text(". They are trimmed later.")
+    Line::plain(format!(" {start} past the {onto} by{KEPT}")).measure(by).text(". They are trimmed later.")
 }
 
 /// "Turn the unit over. Trim the rail (5) level with the mat (2)."
@@ -148,7 +165,7 @@ pub fn fingers() -> Line {
 pub fn stamp(piece: Named<'_>, what: &str) -> Line {
     let line = Line::plain(format!("Stamp each {}", piece.name));
     let line = match piece.ring {
-        Some(ring) => line.text(" ").ring(ring),
+        Some(ring) => line.text(KEPT).ring(ring),
         None => line,
     };
     line.text(": ").strong(what.trim_end_matches('.')).text(". Let the ink dry.")
@@ -159,7 +176,7 @@ pub fn stamp(piece: Named<'_>, what: &str) -> Line {
 pub fn score(piece: Named<'_>, from: &str, measure: &str, fold: &str) -> Line {
     let line = Line::plain(format!("Score each {}", piece.name));
     let line = match piece.ring {
-        Some(ring) => line.text(" ").ring(ring),
+        Some(ring) => line.text(KEPT).ring(ring),
         None => line,
     };
     line.text(" ").measure(measure).text(format!(
@@ -170,7 +187,7 @@ pub fn score(piece: Named<'_>, from: &str, measure: &str, fold: &str) -> Line {
 /// "Lay out 8 piles, one for each card. In each: 1 base (1), 3 lanterns (4)."
 #[must_use]
 pub fn sort(piles: u32, each: &[(u32, String, u32)]) -> Line {
-    let parts = each.iter().map(|(count, name, ring)| Line::plain(format!("{} ", counted(*count, name))).ring(*ring));
+    let parts = each.iter().map(|(count, name, ring)| counted_ring(*count, name, *ring));
     Line::plain(format!("Lay out {piles} piles, one for each card. In each: ")).then(listed(parts.collect())).text(".")
 }
 
@@ -205,6 +222,6 @@ pub fn now_put_together(count: u32, name: &str, ring: u32) -> Line {
 /// "You now have 8 panels (3) and 24 lanterns (4)."
 #[must_use]
 pub fn now_have(pieces: &[(u32, String, u32)]) -> Line {
-    let parts = pieces.iter().map(|(count, name, ring)| Line::plain(format!("{} ", counted(*count, name))).ring(*ring));
+    let parts = pieces.iter().map(|(count, name, ring)| counted_ring(*count, name, *ring));
     Line::plain("You now have ").then(listed(parts.collect())).text(".")
 }

@@ -1,0 +1,76 @@
+//! The systems of units that a design asks for, or is written in.
+
+use super::desk::{Desk, Field};
+use super::names::tidy;
+use super::text::Text;
+use crate::design::nodes::Node;
+use crate::design::sizes::named;
+use crate::length::{Units, parse_length, parse_size};
+use crate::source::Span;
+
+const UNITS: [(&str, &[Units]); 4] = [
+    ("inch", &[Units::Inch]),
+    ("metric", &[Units::Metric]),
+    ("inch and metric", &[Units::Inch, Units::Metric]),
+    ("metric and inch", &[Units::Metric, Units::Inch]),
+];
+
+/// The systems that a `units:` value asks for.
+fn units_of(node: &Node) -> Option<Vec<Units>> {
+    let Node::Scalar(scalar) = node else { return None };
+    let typed = tidy(&scalar.text).to_lowercase();
+    UNITS.iter().find(|(words, _)| *words == typed).map(|(_, asked)| asked.to_vec())
+}
+
+/// The systems that a design asks for, first the one it is designed in; empty where the file does
+/// not say, or says it wrong.
+#[must_use]
+pub fn units_asked(root: &Node) -> Vec<Units> {
+    root.get("units").and_then(units_of).unwrap_or_default()
+}
+
+/// The system of the first length under `papers` or `pieces`: what a file for `cuts` is planned in
+/// that does not say its units.
+#[must_use]
+pub fn first_units(root: &Node) -> Option<Units> {
+    ["papers", "pieces"].iter().find_map(|key| root.get(key).and_then(units_within))
+}
+
+fn units_within(node: &Node) -> Option<Units> {
+    match node {
+        Node::Scalar(scalar) => units_of_text(&scalar.text),
+        Node::List(list) => list.items.iter().find_map(units_within),
+        Node::Map(map) => {
+            let wanted =
+                map.entries.iter().filter(|(key, _)| !matches!(key.value.as_str(), "weight" | "from" | "stamp"));
+            wanted.into_iter().find_map(|(_, value)| units_within(value))
+        }
+    }
+}
+
+/// The system of the first unit or named size in a text.
+fn units_of_text(text: &str) -> Option<Units> {
+    let whole = Text::new(text, Span::default(), false);
+    let half = whole.split('|')[0];
+    let first = half.items()[0];
+    let size = first.at_word("of").map_or(first, |(_, size)| size);
+    if let Some(size) = named(&tidy(size.value)) {
+        return Some(size.size.width.unit().system());
+    }
+    if let Ok(size) = parse_size(size.value) {
+        return Some(size.width.unit().system());
+    }
+    // `1/2 in at the bottom`, `card less 1/8 in all round`.
+    let length = match size.at_last("less") {
+        Some((_, border)) => border.before_all_round()?,
+        None => size.at_last("at")?.0,
+    };
+    parse_length(length.value).ok().map(|length| length.unit().system())
+}
+
+impl<'a> Desk<'a> {
+    /// Notes a `units:` that is none of the four.
+    pub(super) fn units(&mut self, field: Field<'a>) {
+        let _ = self.word(field, &UNITS);
+    }
+}

@@ -1,0 +1,132 @@
+//! The cutting pages: papers cut alike share one diagram.
+
+use super::small;
+use crate::assembly::model::Action;
+use crate::assembly::tell;
+use crate::cutting::plan::SheetPlan;
+use crate::handout::data::{CutLine, CutPanel, CuttingPages, Said, all_said, said};
+use crate::handout::pictures;
+use crate::project::Project;
+use crate::words::Line;
+use crate::words::english::{cutting as cut_words, pages as words};
+
+/// The swatch before a panel's name, tenths of a millimetre.
+const SWATCH: (i64, i64) = (110, 56);
+
+pub(super) fn pages(project: &Project) -> CuttingPages {
+    let design = &project.design;
+    CuttingPages {
+        title: words::CUTTING,
+        lead: said(&words::cutting_lead(design.units)),
+        caution: said(&words::cutting_caution()),
+        notes: vec![said(&words::measured_part())],
+        panels: panels(project),
+        closing: if project.plan.missing.is_empty() { said(&tell::all_cut(design)) } else { Said::new() },
+    }
+}
+
+/// Sheets by diagram, in the plan's order.
+fn panels(project: &Project) -> Vec<CutPanel> {
+    let mut groups: Vec<(usize, Vec<usize>)> = Vec::new();
+    for (index, sheet) in project.plan.sheets.iter().enumerate() {
+        match groups.iter_mut().find(|(diagram, _)| *diagram == sheet.diagram) {
+            Some((_, group)) => group.push(index),
+            None => groups.push((sheet.diagram, vec![index])),
+        }
+    }
+    groups.iter().map(|(_, group)| panel(project, group)).collect()
+}
+
+fn panel(project: &Project, group: &[usize]) -> CutPanel {
+    let (design, plan) = (&project.design, &project.plan);
+    let first = &plan.sheets[group[0]];
+    let mut papers: Vec<_> = Vec::new();
+    for index in group {
+        let paper = plan.sheets[*index].paper;
+        if !papers.contains(&paper) {
+            papers.push(paper);
+        }
+    }
+    let names: Vec<String> = papers.iter().map(|paper| design.paper(*paper).name.clone()).collect();
+    // Sheet numbers are said only where the paper has another diagram too.
+    let numbers = (papers.len() == 1
+        && plan.sheets.iter().any(|s| s.paper == first.paper && s.diagram != first.diagram))
+    .then(|| cut_words::sheet_numbers(&first.numbers));
+    let name = words::panel_name(&names, numbers.as_deref());
+    let sheets: u32 = group.iter().map(|index| small(plan.sheets[*index].numbers.len())).sum();
+    CutPanel {
+        swatches: papers.iter().map(|paper| pictures::swatch(project, *paper, SWATCH)).collect(),
+        again: words::continued(&name),
+        name,
+        note: said(&note(project, group, sheets)),
+        scene: pictures::cutting(project, group[0]),
+        loose: Vec::new(),
+        before: all_said(&before(project, group)),
+        heads: words::CUT_HEADS,
+        rows: first
+            .cuts
+            .iter()
+            .map(|row| {
+                let told = tell::row(design, plan, first, row);
+                CutLine { cuts: told.cuts, measure: told.measure, line: said(&told.line) }
+            })
+            .collect(),
+        have: said(&words::have(sheets)),
+        items: items(project, first, sheets),
+        left: left(project, group),
+    }
+}
+
+/// How many sheets, which size, which way the pattern runs.
+fn note(project: &Project, group: &[usize], sheets: u32) -> Line {
+    let (design, plan) = (&project.design, &project.plan);
+    let first = &plan.sheets[group[0]];
+    if group.len() == 1 {
+        return tell::sheet_note(design, first);
+    }
+    let each = small(first.numbers.len());
+    let even = group.iter().all(|index| small(plan.sheets[*index].numbers.len()) == each);
+    let size = design.paper(first.paper).sheets[first.kind].size;
+    let size = format!("{} {}", size.numbers(design.units), design.units.sign());
+    words::cut_alike(even.then_some(each), sheets, &size)
+}
+
+/// The designer's notes on cutting these sheets.
+fn before(project: &Project, group: &[usize]) -> Vec<Line> {
+    project
+        .steps
+        .steps
+        .iter()
+        .filter(|step| matches!(step.action, Action::Cut { sheet } if group.contains(&sheet)))
+        .flat_map(|step| tell::step(&project.design, &project.layout, step).notes)
+        .collect()
+}
+
+fn items(project: &Project, sheet: &SheetPlan, sheets: u32) -> Vec<Said> {
+    let design = &project.design;
+    sheet
+        .pieces()
+        .into_iter()
+        .map(|(piece, count)| said(&words::pieces(count * sheets, &design.piece(piece).name, design.ring(piece))))
+        .collect()
+}
+
+fn left(project: &Project, group: &[usize]) -> Option<Said> {
+    let (design, plan) = (&project.design, &project.plan);
+    let of = |index: usize| plan.leftovers().into_iter().filter(move |left| left.sheet == index && left.number > 0);
+    let parts: Vec<(u32, String, u32)> = of(group[0])
+        .map(|left| {
+            let count = small(left.parts.len() * plan.sheets[group[0]].numbers.len());
+            (left.number, left.size.numbers(design.units), count)
+        })
+        .collect();
+    if parts.is_empty() {
+        return None;
+    }
+    let mut line = words::left(&parts);
+    for index in &group[1..] {
+        let numbers: Vec<u32> = of(*index).map(|left| left.number).collect();
+        line = line.then(words::left_also(&design.paper(plan.sheets[*index].paper).name, &numbers));
+    }
+    Some(said(&line))
+}

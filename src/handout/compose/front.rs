@@ -1,0 +1,209 @@
+//! The front page: an experienced maker needs only this one.
+
+use super::{month_of, pattern_words, small};
+use crate::design::model::{Design, Fold, Onto, PaperId, Pattern, PieceId, PieceKind};
+use crate::geometry::{Edge, Rect};
+use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, all_said, said};
+use crate::handout::pictures;
+use crate::length::{Length, Size};
+use crate::project::Project;
+use crate::words::Line;
+use crate::words::english::{capital, cutting as cut_words, pages as words};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A ribbon's swatch, tenths of a millimetre: the width of a quarter and of a third of the page.
+const QUARTER: (i64, i64) = (430, 60);
+const THIRD: (i64, i64) = (586, 60);
+
+pub(super) fn page(project: &Project) -> FrontPage {
+    let design = &project.design;
+    FrontPage {
+        over: words::sketch_for(&month_of(design).unwrap_or_default()),
+        title: design.title.value.clone(),
+        about: design.about.iter().map(|about| said(&Line::plain(about.value.clone()))).collect(),
+        facts: facts(project),
+        cut_list: cut_list(project),
+        figures: figures(project),
+        boxes: boxes(project),
+    }
+}
+
+fn facts(project: &Project) -> Vec<Fact> {
+    let design = &project.design;
+    let versions: Vec<(u32, String)> =
+        design.versions.iter().map(|version| (version.cards, version.name.clone())).collect();
+    let mut facts =
+        vec![Fact { value: said(&words::cards(design.cards.value)), note: said(&words::versions(&versions)) }];
+    if let Some(card) = &design.card {
+        let edge = match card.fold {
+            Fold::Side => Some(Edge::Left.word()),
+            Fold::Top => Some(Edge::Top.word()),
+            Fold::None => None,
+        };
+        let flat = design.piece(card.base).size.numbers(design.units);
+        let size = format!("{} {}", card.size.numbers(design.units), design.units.sign());
+        facts.push(Fact { value: said(&Line::new().measure(size)), note: said(&words::folds(edge, &flat)) });
+    }
+    let each: u32 = design.piece_ids().map(|piece| design.per_card(piece)).sum();
+    let papers: BTreeSet<PaperId> = project.plan.sheets.iter().map(|sheet| sheet.paper).collect();
+    facts.push(Fact {
+        value: said(&words::sheets_of_papers(small(project.plan.sheets_used()), small(papers.len()))),
+        note: said(&words::pieces_in_all(each.saturating_mul(design.cards.value), each)),
+    });
+    facts
+}
+
+/// How many papers stand side by side: four, or three where that leaves fewer gaps.
+pub(super) fn across(design: &Design) -> usize {
+    if matches!(design.papers.len(), 4 | 7 | 8) || design.papers.len() > 9 { 4 } else { 3 }
+}
+
+fn cut_list(project: &Project) -> CutList {
+    let design = &project.design;
+    let across = across(design);
+    let ribbon = if across == 4 { QUARTER } else { THIRD };
+    CutList {
+        across,
+        title: words::CUT_LIST,
+        note: said(&words::cut_list_note(design.cards.value, design.units)),
+        papers: design
+            .paper_ids()
+            .map(|paper| PaperList {
+                swatch: pictures::swatch(project, paper, ribbon),
+                name: capital(&design.paper(paper).name),
+                note: said(&sheets_note(project, paper)),
+                kind: said(&kind_note(project, paper)),
+                rows: piece_rows(project, paper),
+            })
+            .collect(),
+    }
+}
+
+/// "2 sheets, 8 1/2 x 11 in": the sheets that the plan uses, kind by kind.
+pub(super) fn sheets_note(project: &Project, id: PaperId) -> Line {
+    let (design, paper) = (&project.design, project.design.paper(id));
+    let mut kinds: BTreeMap<usize, u32> = BTreeMap::new();
+    for sheet in project.plan.sheets.iter().filter(|sheet| sheet.paper == id) {
+        *kinds.entry(sheet.kind).or_insert(0) += small(sheet.numbers.len());
+    }
+    let sheets: Vec<(u32, String)> = kinds
+        .into_iter()
+        .map(|(kind, count)| {
+            let size = paper.sheets[kind].size;
+            (count, format!("{} {}", size.numbers(design.units), design.units.sign()))
+        })
+        .collect();
+    words::sheets_note(&sheets)
+}
+
+/// Pattern and weight of a paper.
+pub(super) fn kind_note(project: &Project, id: PaperId) -> Line {
+    let paper = project.design.paper(id);
+    let weight = paper.weight.as_ref().map(|weight| weight.value.as_str());
+    words::kind_note(pattern_words(paper.pattern), weight)
+}
+
+/// Pieces that the plan cuts from a paper, all sheets together, large to small.
+fn piece_rows(project: &Project, paper: PaperId) -> Vec<PieceRow> {
+    let design = &project.design;
+    let mut counts: BTreeMap<PieceId, u32> = BTreeMap::new();
+    for sheet in project.plan.sheets.iter().filter(|sheet| sheet.paper == paper) {
+        for (piece, count) in sheet.pieces() {
+            *counts.entry(piece).or_insert(0) += count * small(sheet.numbers.len());
+        }
+    }
+    let mut pieces: Vec<(PieceId, u32)> = counts.into_iter().collect();
+    pieces.sort_by_key(|(piece, _)| std::cmp::Reverse((Rect::of(design.piece(*piece).size).area(), *piece)));
+    pieces
+        .into_iter()
+        .map(|(piece, count)| PieceRow {
+            count: count.to_string(),
+            name: words::piece_name(count, &design.piece(piece).name),
+            ring: design.ring(piece).to_string(),
+            size: said(&Line::new().measure(design.piece(piece).size.numbers(design.units))),
+            note: becomes(project, piece).map(|line| said(&line)),
+        })
+        .collect()
+}
+
+/// What becomes of a piece's size: the base is folded, what is too long is trimmed.
+fn becomes(project: &Project, piece: PieceId) -> Option<Line> {
+    let design = &project.design;
+    if let Some(card) = &design.card
+        && design.piece(piece).kind == PieceKind::Base
+    {
+        return (card.fold != Fold::None).then(|| words::folded_to(&card.size.numbers(design.units)));
+    }
+    let sizes: Vec<Size> = project
+        .layout
+        .layers
+        .iter()
+        .filter(|placed| design.layer(placed.layer).piece == piece)
+        .flat_map(|placed| {
+            let turns = design.layer(placed.layer).quarter_turns;
+            let unit = Length::zero(design.units).unit();
+            placed.trimmed.iter().flatten().map(move |rect| rect.size(unit).turned(turns))
+        })
+        .collect();
+    let first = *sizes.first()?;
+    (first != design.piece(piece).size && sizes.iter().all(|size| *size == first))
+        .then(|| words::trimmed_to(&first.numbers(design.units)))
+}
+
+fn figures(project: &Project) -> Vec<Figure> {
+    let design = &project.design;
+    design
+        .version_ids()
+        .filter_map(|id| {
+            let version = design.version(id);
+            let papers: Vec<(u32, String, String)> = version
+                .papers
+                .iter()
+                .map(|(piece, paper)| {
+                    (design.per_card(*piece), design.piece(*piece).name.clone(), design.paper(*paper).name.clone())
+                })
+                .collect();
+            let scene = pictures::front(project, id)?;
+            Some(Figure { caption: said(&words::version_caption(&version.name, version.cards, &papers)), scene })
+        })
+        .collect()
+}
+
+fn boxes(project: &Project) -> Vec<CallOut> {
+    let design = &project.design;
+    let mut boxes = Vec::new();
+    if !project.plan.missing.is_empty() {
+        let lines = project.plan.missing.iter().map(|missing| {
+            let (piece, paper) = (design.piece(missing.piece), design.paper(missing.paper));
+            said(&Line::plain(cut_words::missing(missing.count, &piece.name, &paper.name)))
+        });
+        boxes.push(CallOut { title: words::PAPER_MISSING.to_owned(), caution: true, lines: lines.collect() });
+    }
+    let mut lines = Vec::new();
+    for id in design.paper_ids() {
+        let paper = design.paper(id);
+        let sheets: Vec<_> = project.plan.sheets.iter().filter(|sheet| sheet.paper == id).collect();
+        if paper.pattern != Pattern::Any && !sheets.is_empty() {
+            lines.push(words::keep_up(&paper.name, paper.pattern == Pattern::TwoWay));
+        }
+        if sheets.len() > 1 {
+            let count = sheets.iter().map(|sheet| small(sheet.numbers.len())).sum();
+            lines.push(words::not_cut_alike(&paper.name, count));
+        }
+    }
+    for layer in &design.front {
+        if let Some(to) = layer.trim_flush {
+            let onto = match to.value {
+                Onto::Layer(layer) => design.layer(layer).name.clone(),
+                Onto::Card => {
+                    design.card.as_ref().map_or_else(String::new, |card| design.piece(card.base).name.clone())
+                }
+            };
+            lines.push(words::cut_too_long(&layer.name, design.ring(layer.piece), &onto));
+        }
+    }
+    if !lines.is_empty() {
+        boxes.push(CallOut { title: words::NOT_AS_USUAL.to_owned(), caution: false, lines: all_said(&lines) });
+    }
+    boxes
+}

@@ -1,0 +1,280 @@
+//! Supplies and finishing: totals for the whole set.
+
+use super::front::{kind_note, sheets_note};
+use super::{needed, small, with_unit};
+use crate::assembly::tell;
+use crate::cutting::plan::{Left, SheetPlan};
+use crate::design::model::{Design, Fold, Glue, PaperId, Pattern, PieceId};
+use crate::handout::data::{
+    CallOut, LeftoverRow, LeftoverTable, PrintCheck, SupplyPages, TickItem, TickList, Told, all_said, said,
+};
+use crate::handout::pictures;
+use crate::length::{Length, NM_PER_INCH, NM_PER_MM, Size, Units};
+use crate::project::Project;
+use crate::words::english::pages::{self as words, GoodFor};
+use crate::words::{Line, roman};
+
+/// A swatch in a list, tenths of a millimetre.
+const SWATCH: (i64, i64) = (80, 40);
+
+pub(super) fn pages(project: &Project) -> SupplyPages {
+    let design = &project.design;
+    SupplyPages {
+        title: words::SUPPLIES,
+        lead: said(&words::supplies_lead(design.cards.value)),
+        lists: lists(project),
+        leftovers: leftovers(project),
+        told: told(project),
+        print: PrintCheck {
+            title: words::CHECK_PRINT,
+            line: said(&words::check_print()),
+            bars: pictures::print_bars(),
+        },
+        cautions: vec![CallOut {
+            title: words::TAKE_CARE.to_owned(),
+            caution: true,
+            lines: all_said(&words::cautions(glued(design, Glue::Foam).next().is_some())),
+        }],
+    }
+}
+
+fn item(line: &Line) -> TickItem {
+    TickItem { swatch: None, line: said(line) }
+}
+
+fn lists(project: &Project) -> Vec<TickList> {
+    let design = &project.design;
+    let papers = design
+        .paper_ids()
+        .filter(|paper| project.plan.sheets.iter().any(|sheet| sheet.paper == *paper))
+        .map(|paper| TickItem {
+            swatch: Some(pictures::swatch(project, paper, SWATCH)),
+            line: said(&words::paper_to_buy(
+                &design.paper(paper).name,
+                sheets_note(project, paper),
+                kind_note(project, paper),
+            )),
+        })
+        .collect();
+    let own = |texts: &[crate::source::Spanned<String>]| -> Vec<TickItem> {
+        texts.iter().map(|text| item(&Line::plain(text.value.clone()))).collect()
+    };
+    let mut tools = tools(project);
+    tools.extend(own(&design.tools));
+    [(words::PAPER, papers), (words::GLUE, glue(design)), (words::ALSO, own(&design.supplies)), (words::TOOLS, tools)]
+        .into_iter()
+        .filter(|(_, items)| !items.is_empty())
+        .map(|(title, items)| TickList { title, items })
+        .collect()
+}
+
+/// Pieces fixed in one way: the size of one, how many over all cards.
+fn glued(design: &Design, how: Glue) -> impl Iterator<Item = (Size, u32)> + '_ {
+    design.front.iter().filter(move |layer| layer.glue.is_some_and(|glue| glue.value == how)).map(|layer| {
+        let count = layer.arrangement.count().saturating_mul(design.cards.value);
+        (design.piece(layer.piece).size, count)
+    })
+}
+
+/// Round all edges of all pieces, nm.
+fn outline(pieces: impl Iterator<Item = (Size, u32)>) -> i64 {
+    pieces.map(|(size, count)| (size.width.nm() + size.height.nm()) * 2 * i64::from(count)).sum()
+}
+
+/// Totals: tape along every edge; a foam square about every 1 1/2 in or 40 mm of edge, at least
+/// four a piece (common practice, no source).
+fn glue(design: &Design) -> Vec<TickItem> {
+    let mut items = Vec::new();
+    let tape = outline(glued(design, Glue::Tape));
+    if tape > 0 {
+        let (step, sign) = match design.units {
+            Units::Inch => (12 * NM_PER_INCH, "ft"),
+            Units::Metric => (1000 * NM_PER_MM, "m"),
+        };
+        items.push(item(&words::tape(&format!("{} {sign}", (tape + step - 1) / step))));
+    }
+    let liquid: u32 = glued(design, Glue::Liquid).map(|(_, count)| count).sum();
+    if liquid > 0 {
+        items.push(item(&words::liquid_glue(liquid)));
+    }
+    let every = match design.units {
+        Units::Inch => 3 * NM_PER_INCH / 2,
+        Units::Metric => 40 * NM_PER_MM,
+    };
+    let squares: i64 = glued(design, Glue::Foam)
+        .map(|(size, count)| {
+            let each = (outline(std::iter::once((size, 1))) + every - 1) / every;
+            each.max(4) * i64::from(count)
+        })
+        .sum();
+    if squares > 0 {
+        items.push(item(&words::foam(u32::try_from(squares).unwrap_or(u32::MAX))));
+    }
+    items
+}
+
+fn tools(project: &Project) -> Vec<TickItem> {
+    let design = &project.design;
+    let longest =
+        project.plan.sheets.iter().flat_map(|sheet: &SheetPlan| sheet.cuts.iter().map(|row| row.measure)).max();
+    let mut tools = Vec::new();
+    if let Some(longest) = longest {
+        let step = with_unit(design.workshop.ruler, design.units);
+        tools.push(item(&words::trimmer(&with_unit(longest, design.units), &step)));
+    }
+    if design.card.as_ref().is_some_and(|card| card.fold != Fold::None) {
+        tools.push(item(&words::scoring_tool()));
+    }
+    if design.front.iter().any(|layer| layer.trim_flush.is_some()) {
+        tools.push(item(&words::scissors()));
+    }
+    tools.push(item(&words::pencil()));
+    tools
+}
+
+/// One row a leftover; those of papers cut alike share one.
+fn leftovers(project: &Project) -> Option<LeftoverTable> {
+    let (design, plan) = (&project.design, &project.plan);
+    let all = plan.leftovers();
+    let diagram = |left: &Left| plan.sheets[left.sheet].diagram;
+    let mut groups: Vec<Vec<&Left>> = Vec::new();
+    for left in all.iter().filter(|left| left.number > 0) {
+        match groups.iter_mut().find(|group| diagram(group[0]) == diagram(left) && group[0].size == left.size) {
+            Some(group) => group.push(left),
+            None => groups.push(vec![left]),
+        }
+    }
+    let rows: Vec<LeftoverRow> = groups
+        .iter()
+        .map(|group| {
+            let sheet = &plan.sheets[group[0].sheet];
+            let count = small(group[0].parts.len() * sheet.numbers.len());
+            LeftoverRow {
+                number: group.iter().map(|left| roman(left.number)).collect::<Vec<_>>().join(", "),
+                from: match group.len() {
+                    1 => words::leftover_from(&design.paper(sheet.paper).name, count),
+                    papers => words::leftover_from_alike(small(papers)),
+                },
+                size: said(&Line::new().measure(group[0].size.numbers(design.units))),
+                idea: said(&words::good_for(good_for(project, group[0]))),
+            }
+        })
+        .collect();
+    (!rows.is_empty()).then(|| LeftoverTable {
+        title: words::LEFTOVERS,
+        heads: words::leftover_heads(design.units),
+        rows,
+    })
+}
+
+/// Common practice, no source: what is as large as the front makes another front; 2 x 3 in a tag;
+/// 1 1/2 x 6 in a bookmark; 1/2 in over the card's width a strip inside.
+fn good_for(project: &Project, left: &Left) -> GoodFor {
+    let units = project.design.units;
+    let size = left.size;
+    let (short, long) = (size.width.min(size.height), size.width.max(size.height));
+    let at_least = |inch: [(i64, i64); 2], mm: [i64; 2]| {
+        let [a, b] = [0, 1].map(|n| Length::either(units, Length::inch(inch[n].0, inch[n].1), Length::mm(mm[n])));
+        short >= a && long >= b
+    };
+    let card = project.design.card.as_ref().map(|card| card.size);
+    if card.is_some_and(|card| short >= card.width.min(card.height) && long >= card.width.max(card.height)) {
+        GoodFor::Front
+    } else if at_least([(3, 2), (6, 1)], [38, 150]) && short < Length::either(units, Length::inch(5, 2), Length::mm(64))
+    {
+        GoodFor::Bookmark
+    } else if at_least([(2, 1), (3, 1)], [50, 75]) {
+        GoodFor::Tag
+    } else if card.is_some_and(|card| long >= card.width) {
+        GoodFor::Strip
+    } else {
+        GoodFor::Small
+    }
+}
+
+fn told(project: &Project) -> Vec<Told> {
+    let design = &project.design;
+    let mut told = Vec::new();
+    if let Some(line) = spoiled(project) {
+        told.push(Told { title: words::SPOILED, scene: None, lines: vec![said(&line)] });
+    }
+    let ideas: Vec<_> = design
+        .leftovers
+        .iter()
+        .map(|idea| {
+            let text = Line::plain(idea.text.value.clone());
+            said(&match idea.paper {
+                Some(paper) => words::from_paper(&design.paper(paper).name).then(text),
+                None => text,
+            })
+        })
+        .collect();
+    if !ideas.is_empty() {
+        told.push(Told { title: words::IDEAS, scene: None, lines: ideas });
+    }
+    if let Some(card) = &design.card {
+        let strip = Length::either(design.units, Length::inch(1, 1), Length::mm(25));
+        let thick = glued(design, Glue::Foam).next().is_some();
+        let room = if thick {
+            Length::either(design.units, Length::inch(1, 4), Length::mm(6))
+        } else {
+            Length::either(design.units, Length::inch(1, 8), Length::mm(3))
+        };
+        let size = format!("{} {}", card.size.numbers(design.units), design.units.sign());
+        let mut lines = words::inside(&with_unit(strip, design.units), &size, &with_unit(room, design.units)).to_vec();
+        lines.extend(tell::loose_notes(design, &project.steps));
+        lines.push(words::ask_the_post());
+        told.push(Told { title: words::INSIDE, scene: None, lines: all_said(&lines) });
+    }
+    told
+}
+
+/// Which leftover gives most of a piece again, paper by paper, and which pieces no leftover gives.
+fn spoiled(project: &Project) -> Option<Line> {
+    let (design, plan) = (&project.design, &project.plan);
+    let all = plan.leftovers();
+    let mut line = Line::new();
+    let mut none = Vec::new();
+    for piece in design.piece_ids().filter(|piece| needed(design, *piece) > 0) {
+        let mut papers: Vec<PaperId> = design.version_ids().filter_map(|id| design.paper_of(piece, id)).collect();
+        papers.sort_unstable();
+        papers.dedup();
+        let mut found = false;
+        for paper in papers {
+            let best = all
+                .iter()
+                .filter(|left| left.number > 0 && plan.sheets[left.sheet].paper == paper)
+                .map(|left| (fits(design, piece, paper, left.size), left))
+                .max_by_key(|(count, left)| (*count, std::cmp::Reverse(left.number)));
+            if let Some((count, left)) = best
+                && count > 0
+            {
+                found = true;
+                let (piece_name, paper_name) = (&design.piece(piece).name, &design.paper(paper).name);
+                line = line.then(words::gives_more(left.number, count, paper_name, piece_name, design.ring(piece)));
+            }
+        }
+        if !found {
+            none.push(design.piece(piece).name.clone());
+        }
+    }
+    if line.is_empty() {
+        return None;
+    }
+    Some(if none.is_empty() { line } else { line.then(words::no_spare(&none)) })
+}
+
+/// How many of a piece a leftover gives by straight rows, the pattern's way kept.
+fn fits(design: &Design, piece: PieceId, paper: PaperId, left: Size) -> u32 {
+    let size = design.piece(piece).size;
+    let rows = |size: Size| {
+        let (across, up) = (left.width.nm() / size.width.nm(), left.height.nm() / size.height.nm());
+        u32::try_from(across * up).unwrap_or(u32::MAX)
+    };
+    let upright = design.piece(piece).upright == Some(true);
+    if design.paper(paper).pattern == Pattern::Any && !upright {
+        rows(size).max(rows(size.lying()))
+    } else {
+        rows(size)
+    }
+}

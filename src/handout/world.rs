@@ -1,0 +1,184 @@
+//! The typesetter's world: bundled faces, built-in templates, one virtual data file.
+//!
+//! Takes the data of one handout as JSON, gives laid-out pages and their PDF. Must never know a
+//! design, read a file or ask the clock.
+
+use std::sync::LazyLock;
+
+use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
+use typst::foundations::{Bytes, Datetime, Duration, Smart};
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Feature, Features, Library, LibraryExt, World, WorldExt};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
+
+use crate::fonts::FACES;
+
+/// The templates, by virtual path; the first is the main one.
+pub(super) const TEMPLATES: [(&str, &str); 10] = [
+    ("/handout.typ", include_str!("../../templates/handout.typ")),
+    ("/look.typ", include_str!("../../templates/look.typ")),
+    ("/words.typ", include_str!("../../templates/words.typ")),
+    ("/scene.typ", include_str!("../../templates/scene.typ")),
+    ("/pack.typ", include_str!("../../templates/pack.typ")),
+    ("/front.typ", include_str!("../../templates/front.typ")),
+    ("/cutting.typ", include_str!("../../templates/cutting.typ")),
+    ("/together.typ", include_str!("../../templates/together.typ")),
+    ("/supplies.typ", include_str!("../../templates/supplies.typ")),
+    ("/swatch.typ", include_str!("../../templates/swatch.typ")),
+];
+
+/// Where the templates find the data.
+const DATA: &str = "/data.json";
+
+static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
+    let features: Features = std::iter::once(Feature::A11yExtras).collect();
+    LazyHash::new(Library::builder().with_features(features).build())
+});
+
+static FONTS: LazyLock<(LazyHash<FontBook>, Vec<Font>)> = LazyLock::new(|| {
+    let fonts: Vec<Font> = FACES.iter().flat_map(|(_, _, bytes)| Font::iter(Bytes::new(*bytes))).collect();
+    (LazyHash::new(FontBook::from_fonts(&fonts)), fonts)
+});
+
+/// A world that holds nothing but what was put into it.
+struct Press {
+    main: FileId,
+    sources: Vec<(FileId, Source)>,
+    data: (FileId, Bytes),
+}
+
+fn file_id(path: &str) -> Result<FileId, String> {
+    let path = VirtualPath::new(path).map_err(|error| format!("`{path}` is no template path: {error:?}"))?;
+    Ok(RootedPath::new(VirtualRoot::Project, path).intern())
+}
+
+impl Press {
+    fn new(templates: &[(&str, &str)], json: Vec<u8>) -> Result<Self, String> {
+        let mut sources = Vec::with_capacity(templates.len());
+        for (path, text) in templates {
+            let id = file_id(path)?;
+            sources.push((id, Source::new(id, (*text).to_owned())));
+        }
+        let main = sources.first().map(|(id, _)| *id).ok_or("there is no template")?;
+        Ok(Self { main, sources, data: (file_id(DATA)?, Bytes::new(json)) })
+    }
+}
+
+impl World for Press {
+    fn library(&self) -> &LazyHash<Library> {
+        &LIBRARY
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        &FONTS.0
+    }
+
+    fn main(&self) -> FileId {
+        self.main
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        self.sources
+            .iter()
+            .find(|(source, _)| *source == id)
+            .map(|(_, source)| source.clone())
+            .ok_or_else(|| FileError::NotFound(id.vpath().get_without_slash().into()))
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        if id == self.data.0 {
+            return Ok(self.data.1.clone());
+        }
+        self.source(id).map(|source| Bytes::from_string(source.text().to_owned()))
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        FONTS.1.get(index).cloned()
+    }
+
+    fn today(&self, _: Option<Duration>) -> Option<Datetime> {
+        None
+    }
+}
+
+/// What the typesetter says, one message a line, with the template and line it points at.
+fn told(press: &Press, diagnostics: &[SourceDiagnostic]) -> String {
+    let line = |diagnostic: &SourceDiagnostic| {
+        let kind = match diagnostic.severity {
+            Severity::Error => "error",
+            Severity::Warning => "warning",
+        };
+        let place = diagnostic.span.id().and_then(|id| {
+            let source = press.source(id).ok()?;
+            let at = press.range(diagnostic.span)?.start;
+            Some(format!(" ({}:{})", id.vpath().get_without_slash(), source.lines().byte_to_line(at)? + 1))
+        });
+        let hints: String = diagnostic.hints.iter().map(|hint| format!("; {}", hint.v)).collect();
+        format!("{kind}: {}{}{hints}", diagnostic.message, place.unwrap_or_default())
+    };
+    diagnostics.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
+/// Gives the memory of the last project back, also when typesetting fails.
+struct Forget;
+
+impl Drop for Forget {
+    fn drop(&mut self) {
+        typst::comemo::evict(0);
+    }
+}
+
+fn lay_out(press: &Press) -> Result<PagedDocument, String> {
+    let result = typst::compile::<PagedDocument>(press);
+    let document = result.output.map_err(|errors| told(press, &errors))?;
+    // A warning is a missing face or a layout that did not settle: the page would not be the one
+    // that was checked.
+    if result.warnings.is_empty() { Ok(document) } else { Err(told(press, &result.warnings)) }
+}
+
+/// Sets pages as a PDF/UA-1 and PDF/A-2a file whose bytes depend on the arguments alone.
+///
+/// `date` is the file's date of making: year, month, day.
+///
+/// # Errors
+/// What the typesetter refuses, its warnings included; always a fault of a template or of the data
+/// it was given, with the place in the template.
+pub(super) fn set_pdf(
+    templates: &[(&str, &str)],
+    json: Vec<u8>,
+    ident: String,
+    date: (i32, u8, u8),
+) -> Result<Vec<u8>, String> {
+    let _forget = Forget;
+    let press = Press::new(templates, json)?;
+    let document = lay_out(&press)?;
+    let made = Datetime::from_ymd_hms(date.0, date.1, date.2, 0, 0, 0);
+    let options = PdfOptions {
+        ident: Smart::Custom(ident),
+        creator: Smart::Custom(Some("trimwright".to_owned())),
+        timestamp: made.map(Timestamp::new_utc),
+        standards: PdfStandards::new(&[PdfStandard::Ua_1, PdfStandard::A_2a])
+            .map_err(|error| error.message().to_string())?,
+        ..PdfOptions::default()
+    };
+    typst_pdf::pdf(&document, &options).map_err(|errors| told(&press, &errors))
+}
+
+/// Draws each page as a PNG of `ppi` pixels an inch.
+///
+/// # Errors
+/// As [`set_pdf`].
+pub(super) fn set_images(templates: &[(&str, &str)], json: Vec<u8>, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
+    let _forget = Forget;
+    let press = Press::new(templates, json)?;
+    let document = lay_out(&press)?;
+    let options = typst_render::RenderOptions { pixel_per_pt: (f64::from(ppi) / 72.0).into(), ..Default::default() };
+    document
+        .pages()
+        .iter()
+        .map(|page| typst_render::render(page, &options).encode_png().map_err(|error| error.to_string()))
+        .collect()
+}

@@ -1,0 +1,23 @@
+//! What a hand with an ordinary trimmer can do. Every figure is common practice, no source.
+
+use crate::length::{Length, Units};
+
+/// The thinnest slice that can be cut at all, and the least that an end to trim may be: 1/8 in, 3 mm.
+pub(crate) const fn least(units: Units) -> Length {
+    Length::either(units, Length::inch(1, 8), Length::mm(3))
+}
+
+/// The thinnest slice that is easy to cut, and a comfortable end to trim: 1/4 in, 6 mm.
+pub(crate) const fn easy(units: Units) -> Length {
+    Length::either(units, Length::inch(1, 4), Length::mm(6))
+}
+
+/// The usual border: 1/8 in, 3 mm.
+pub(crate) const fn border(units: Units) -> Length {
+    Length::either(units, Length::inch(1, 8), Length::mm(3))
+}
+
+/// A border wider than this is a place, no border: 1/2 in, 12 mm.
+pub(crate) const fn widest_border(units: Units) -> Length {
+    Length::either(units, Length::inch(1, 2), Length::mm(12))
+}

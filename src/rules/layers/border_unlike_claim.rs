@@ -1,0 +1,93 @@
+//! What shows at an edge is not what `shows:` says.
+
+use crate::design::model::{Along, Layer, LayerId};
+use crate::diagnostic::{Finding, Severity};
+use crate::geometry::Edge;
+use crate::length::{Length, Size};
+use crate::project::Project;
+use crate::rules::Rule;
+use crate::rules::tell::{ground_span, length, the_ground, the_layer};
+use crate::words::english::check::borders;
+
+/// The rule.
+pub static RULE: Rule = Rule {
+    code: "border-unlike-claim",
+    severity: Severity::Error,
+    group: "layers",
+    summary: "what shows at an edge is not what `shows:` says",
+    page: include_str!("border_unlike_claim.md"),
+    check: Some(check),
+};
+
+fn check(project: &Project) -> Vec<Finding> {
+    project.design.layer_ids().filter_map(|id| compare(project, id)).collect()
+}
+
+fn compare(project: &Project, id: LayerId) -> Option<Finding> {
+    let design = &project.design;
+    let layer = design.layer(id);
+    let claim = layer.shows.as_ref()?;
+    let real: Vec<(Edge, Length, Length)> = claim
+        .edges
+        .iter()
+        .map(|(edge, claimed)| (*edge, length(project, claimed.nm()), length(project, shown(project, id, *edge))))
+        .collect();
+    // Past the edge is said by its own rule.
+    if real.iter().all(|(_, claimed, shows)| claimed == shows) || real.iter().any(|(_, _, shows)| shows.nm() < 0) {
+        return None;
+    }
+    let unlike: Vec<(Edge, Length, Length)> =
+        real.iter().copied().filter(|(_, claimed, shows)| claimed != shows).collect();
+    let fact = borders(&unlike.iter().map(|(edge, _, shows)| (*edge, *shows)).collect::<Vec<_>>());
+    let said = borders(&unlike.iter().map(|(edge, claimed, _)| (*edge, *claimed)).collect::<Vec<_>>());
+    let the_ground = the_ground(design, layer.onto);
+    let mend = match resized(project, layer, &real) {
+        Some(size) => format!("make the {} {size}, or say `shows: {}`", design.piece(layer.piece).name, honest(&real)),
+        None => format!("say `shows: {}`, or lay it so that {said}", honest(&real)),
+    };
+    let the_layer = the_layer(design, id);
+    let mut finding = Finding::error(
+        RULE.code,
+        claim.span,
+        format!("the border of {the_ground} round {the_layer} is not what `shows` says"),
+        fact.clone(),
+    )
+    .plainly(format!("round {the_layer}, `shows` says that {said}, but {fact}"))
+    .help(mend);
+    let piece = design.piece(layer.piece);
+    finding = finding.also(piece.size_span, format!("the {} is {}", piece.name, piece.size.in_units(project.units())));
+    if let Some(span) = ground_span(design, layer.onto).filter(|span| *span != piece.size_span) {
+        let size = project.layout.placed(id).onto.size(length(project, 0).unit());
+        finding = finding.also(span, format!("{the_ground} is {size}"));
+    }
+    Some(finding)
+}
+
+/// What shows once the layer is trimmed.
+fn shown(project: &Project, id: LayerId, edge: Edge) -> i64 {
+    let placed = project.layout.placed(id);
+    let trimmed = placed.trimmed.iter().flatten().copied().reduce(crate::geometry::Rect::hull);
+    placed.onto.border(trimmed.unwrap_or(placed.block), edge)
+}
+
+/// The claim that would be true.
+fn honest(real: &[(Edge, Length, Length)]) -> String {
+    let first = real[0].2;
+    if real.len() == 4 && real.iter().all(|(_, _, shows)| *shows == first) {
+        return format!("{first} all round");
+    }
+    real.iter().map(|(edge, _, shows)| format!("{shows} {}", edge.word())).collect::<Vec<_>>().join(", ")
+}
+
+/// The size that makes the claim true, where a size alone can: one piece in the middle, all four
+/// edges claimed, opposite ones alike.
+fn resized(project: &Project, layer: &Layer, real: &[(Edge, Length, Length)]) -> Option<Size> {
+    let claimed = |edge: Edge| real.iter().find(|(at, _, _)| *at == edge).map(|(_, claimed, _)| *claimed);
+    let (left, right) = (claimed(Edge::Left)?, claimed(Edge::Right)?);
+    let (top, bottom) = (claimed(Edge::Top)?, claimed(Edge::Bottom)?);
+    let centred = layer.across == Along::Centre && layer.up == Along::Centre && layer.arrangement.count() == 1;
+    let ground = project.layout.rect(layer.onto).size(left.unit());
+    let size = Size::new(ground.width - left - right, ground.height - top - bottom);
+    (centred && left == right && top == bottom && size.width.nm() > 0 && size.height.nm() > 0)
+        .then(|| size.turned(layer.quarter_turns))
+}

@@ -1,0 +1,71 @@
+//! A piece with a pattern that has an "up" is laid sideways or upside down.
+
+use crate::design::model::{LayerId, PaperId, Pattern};
+use crate::diagnostic::{Finding, Severity};
+use crate::project::Project;
+use crate::rules::Rule;
+use crate::rules::tell::the_layer;
+
+/// The rule.
+pub static RULE: Rule = Rule {
+    code: "laid-sideways",
+    severity: Severity::Error,
+    group: "layers",
+    summary: "a piece with an upright pattern is laid sideways or upside down",
+    page: include_str!("laid_sideways.md"),
+    check: Some(check),
+};
+
+fn check(project: &Project) -> Vec<Finding> {
+    project.design.layer_ids().filter_map(|id| turned(project, id)).collect()
+}
+
+fn turned(project: &Project, id: LayerId) -> Option<Finding> {
+    let design = &project.design;
+    let layer = design.layer(id);
+    let turns = layer.quarter_turns % 4;
+    if turns == 0 {
+        return None;
+    }
+    let piece = design.piece(layer.piece);
+    let papers: Vec<PaperId> =
+        design.version_ids().filter_map(|version| design.paper_of(layer.piece, version)).collect();
+    let spoilt = papers.iter().map(|paper| design.paper(*paper)).find(|paper| match paper.pattern {
+        Pattern::OneWay => true,
+        // Half a turn changes nothing on two-way paper, upright or not.
+        Pattern::TwoWay => turns % 2 == 1,
+        Pattern::Any => false,
+    });
+    if spoilt.is_none() && piece.upright != Some(true) {
+        return None;
+    }
+    if turns == 2 && spoilt.is_none() && papers.iter().all(|paper| design.paper(*paper).pattern == Pattern::TwoWay) {
+        return None;
+    }
+    let the_layer = the_layer(design, id);
+    let (way, help) = if turns == 2 {
+        ("upside down", "take `turned: half` out".to_owned())
+    } else {
+        let word = if turns == 1 { "quarter left" } else { "quarter right" };
+        let size = piece.size.lying().in_units(project.units());
+        ("sideways", format!("take `turned: {word}` out, and make a piece of {size} for this place"))
+    };
+    let fact = match turns {
+        1 => "turned a quarter to the left",
+        2 => "turned half round",
+        _ => "turned a quarter to the right",
+    };
+    let mut finding =
+        Finding::error(RULE.code, layer.span, format!("{the_layer} is laid with its pattern {way}"), fact).help(help);
+    Some(match spoilt {
+        Some(paper) => {
+            let kind = if paper.pattern == Pattern::OneWay { "one-way" } else { "two-way" };
+            finding = finding.plainly(format!("{the_layer} is {fact}, and the pattern of {} is {kind}", paper.name));
+            finding.also(paper.pattern_span.unwrap_or(paper.span), format!("{} is {kind}", paper.name))
+        }
+        None => {
+            finding = finding.plainly(format!("{the_layer} is {fact}, and the {} must stay upright", piece.name));
+            finding.also(piece.span, format!("the {} must stay upright", piece.name))
+        }
+    })
+}

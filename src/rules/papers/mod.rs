@@ -1,0 +1,3 @@
+//! Rules about papers as they are bought.
+
+pub mod weight_without_grade;

@@ -1,0 +1,14 @@
+//! A paper is named that is not listed. Raised while a design is read.
+
+use crate::diagnostic::Severity;
+use crate::rules::Rule;
+
+/// The rule.
+pub static RULE: Rule = Rule {
+    code: "unknown-paper",
+    severity: Severity::Error,
+    group: "reading",
+    summary: "a paper is named that is not listed",
+    page: include_str!("unknown_paper.md"),
+    check: None,
+};

@@ -1,0 +1,31 @@
+//! The ends of a layer that is trimmed flush.
+
+use crate::design::model::{LayerId, Onto};
+use crate::geometry::{Edge, Rect};
+use crate::project::Project;
+use crate::rules::tell::Axis;
+
+/// A layer with the rectangle it is trimmed level with.
+pub(super) struct Trimmed {
+    pub(super) onto: Onto,
+    pub(super) target: Rect,
+    pub(super) block: Rect,
+}
+
+/// The layer as it is trimmed, where it is.
+pub(super) fn trimmed(project: &Project, id: LayerId) -> Option<Trimmed> {
+    let onto = project.design.layer(id).trim_flush.as_ref()?.value;
+    Some(Trimmed { onto, target: project.layout.rect(onto), block: project.layout.placed(id).block })
+}
+
+impl Trimmed {
+    /// How much there is to trim at an edge; negative where the layer ends short of it.
+    pub(super) const fn over(&self, edge: Edge) -> i64 {
+        -self.target.border(self.block, edge)
+    }
+
+    /// The two ends of an axis along which something is trimmed.
+    pub(super) fn axes(&self) -> impl Iterator<Item = Axis> + '_ {
+        Axis::BOTH.into_iter().filter(|axis| self.over(axis.low()) > 0 || self.over(axis.high()) > 0)
+    }
+}

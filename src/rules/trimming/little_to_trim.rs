@@ -1,0 +1,71 @@
+//! An end to be trimmed is too short to be trimmed well.
+
+use super::ends::trimmed;
+use crate::design::model::{Along, LayerId};
+use crate::diagnostic::{Finding, Severity};
+use crate::geometry::Edge;
+use crate::length::Length;
+use crate::project::Project;
+use crate::rules::tell::{Axis, length, the_ground, the_layer};
+use crate::rules::{Rule, hand};
+use crate::words::english;
+
+/// The rule.
+pub static RULE: Rule = Rule {
+    code: "little-to-trim",
+    severity: Severity::Warning,
+    group: "trimming",
+    summary: "an end to be trimmed is too short to be trimmed well",
+    page: include_str!("little_to_trim.md"),
+    check: Some(check),
+};
+
+fn check(project: &Project) -> Vec<Finding> {
+    project.design.layer_ids().filter_map(|id| little(project, id)).collect()
+}
+
+fn little(project: &Project, id: LayerId) -> Option<Finding> {
+    let design = &project.design;
+    let layer = design.layer(id);
+    let trimmed = trimmed(project, id)?;
+    trimmed.target.overlap(trimmed.block)?;
+    let least = hand::least(project.units());
+    // Level with both edges of one direction and past none: it fits without any spare.
+    let level =
+        trimmed.axes().next().is_none().then(|| {
+            Axis::BOTH.into_iter().find(|axis| trimmed.over(axis.low()) == 0 && trimmed.over(axis.high()) == 0)
+        });
+    let axes: Vec<Axis> = match level {
+        Some(axis) => axis.into_iter().collect(),
+        None => trimmed.axes().collect(),
+    };
+    let ends: Vec<(Axis, Edge)> = axes
+        .iter()
+        .flat_map(|axis| [(*axis, axis.low()), (*axis, axis.high())])
+        .filter(|(_, edge)| (0..least.nm()).contains(&trimmed.over(*edge)))
+        .collect();
+    let (axis, _) = *ends.first()?;
+    let over: Vec<(Edge, Length)> =
+        ends.iter().map(|(_, edge)| (*edge, length(project, trimmed.over(*edge)))).collect();
+    let fact = english::check::overhang(&over);
+    let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
+    let end = hand::easy(project.units());
+    let help = if axis.along(layer) == Along::Centre && layer.arrangement.count() == 1 {
+        let side = length(project, axis.extent(trimmed.target)) + end * 2;
+        let word = if layer.quarter_turns.is_multiple_of(2) == (axis == Axis::Across) { "wide" } else { "high" };
+        format!("make it {side} {word}, which leaves {end} at each end")
+    } else {
+        format!("let it reach {end} past the edge, {least} at the least")
+    };
+    Some(
+        Finding::warning(
+            RULE.code,
+            design.piece(layer.piece).size_span,
+            format!("{the_layer} leaves too little to trim at the edge of {the_target}"),
+            fact.clone(),
+        )
+        .also(layer.trim_flush.as_ref()?.span, format!("trimmed level with {the_target}"))
+        .plainly(format!("{the_layer} has only {fact} of {the_target}, where a hand needs {least} to trim"))
+        .help(help),
+    )
+}

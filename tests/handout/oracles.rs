@@ -1,0 +1,217 @@
+//! What independent tools say about a PDF.
+
+use crate::support::tool;
+use page_validation::{ValidationOptions, ValidationProfile, validate_pdf_bytes};
+use std::process::Command;
+use trimwright::length::Units;
+
+/// A sheet of paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Sheet {
+    /// ANSI/ASME Y14.1 size A: 8 1/2 x 11 in.
+    Letter,
+    /// ISO 216: 210 x 297 mm.
+    A4,
+}
+
+impl Sheet {
+    pub(crate) const fn of(units: Units) -> Self {
+        match units {
+            Units::Inch => Self::Letter,
+            Units::Metric => Self::A4,
+        }
+    }
+
+    /// As pdfinfo prints it, in points (1/72 in).
+    const fn printed(self) -> &'static str {
+        match self {
+            Self::Letter => "612 x 792 pts (letter)",
+            Self::A4 => "595.276 x 841.89 pts (A4)",
+        }
+    }
+}
+
+/// A word and its box, points from the upper left.
+#[derive(Debug, Clone)]
+pub(crate) struct Word {
+    pub(crate) left: f64,
+    pub(crate) top: f64,
+    pub(crate) right: f64,
+    pub(crate) bottom: f64,
+    pub(crate) text: String,
+}
+
+impl Word {
+    /// The box without 15 % at every edge: a box is higher than its letters, and whether a short
+    /// word is turned cannot be told from its box.
+    pub(crate) fn letters(&self) -> Self {
+        let (across, down) = (0.15 * (self.right - self.left), 0.15 * (self.bottom - self.top));
+        Self {
+            left: self.left + across,
+            top: self.top + down,
+            right: self.right - across,
+            bottom: self.bottom - down,
+            text: self.text.clone(),
+        }
+    }
+}
+
+/// A page and its words.
+#[derive(Debug, Clone)]
+pub(crate) struct Page {
+    pub(crate) width: f64,
+    pub(crate) height: f64,
+    pub(crate) words: Vec<Word>,
+}
+
+/// A face in a file.
+#[derive(Debug, Clone)]
+pub(crate) struct Face {
+    pub(crate) name: String,
+    pub(crate) embedded: bool,
+    pub(crate) unicode: bool,
+}
+
+/// poppler's and qpdf's complaints: size of every page, title, soundness.
+pub(crate) fn true_faults(path: &str, sheet: Sheet) -> Vec<String> {
+    let mut faults = Vec::new();
+    let check = Command::new("qpdf").args(["--check", path]).output().expect("qpdf");
+    if !check.status.success() {
+        faults.push(format!("qpdf: {}", String::from_utf8_lossy(&check.stderr)));
+        return faults;
+    }
+    let info = tool("pdfinfo", &["-f", "1", "-l", "999", path]);
+    for line in info.lines().filter(|line| line.starts_with("Page") && line.contains("size:")) {
+        if !line.ends_with(sheet.printed()) {
+            faults.push(format!("the page size is not {}: {line}", sheet.printed()));
+        }
+    }
+    for wanted in ["Tagged:          yes", "Creator:         trimwright", "Title:"] {
+        if !info.contains(wanted) {
+            faults.push(format!("pdfinfo does not say `{wanted}`: {info}"));
+        }
+    }
+    faults
+}
+
+/// What the checker of PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2) finds.
+pub(crate) fn standard_faults(bytes: &[u8]) -> Vec<String> {
+    [ValidationProfile::PdfUa1, ValidationProfile::PdfA2a]
+        .into_iter()
+        .flat_map(|profile| {
+            let options = ValidationOptions::default().profile(profile);
+            match validate_pdf_bytes(bytes, &options) {
+                Ok(report) => report.failures.iter().map(|failure| format!("{failure:?}")).collect(),
+                Err(error) => vec![error.to_string()],
+            }
+        })
+        .collect()
+}
+
+/// Pages with ink nearer to an edge than 12.7 mm (half an inch): what a home printer may lose.
+pub(crate) fn margin_faults(path: &str, folder: &std::path::Path) -> Vec<String> {
+    const PER_INCH: usize = 100;
+    let prefix = folder.join("ink");
+    let _ = tool("pdftoppm", &["-r", "100", "-gray", path, &prefix.to_string_lossy()]);
+    let mut pictures: Vec<_> = std::fs::read_dir(folder)
+        .expect("the folder")
+        .map(|entry| entry.expect("an entry").path())
+        .filter(|path| path.extension().is_some_and(|ending| ending == "pgm"))
+        .collect();
+    pictures.sort();
+    assert!(!pictures.is_empty());
+    let mut faults = Vec::new();
+    for picture in pictures {
+        let bytes = std::fs::read(&picture).expect("a picture");
+        let (width, height, grey) = grey_picture(&bytes);
+        let edge = PER_INCH / 2 - 1;
+        let inked = (0..height).any(|y| {
+            (0..width).any(|x| {
+                let near = x < edge || y < edge || x >= width - edge || y >= height - edge;
+                near && grey[y * width + x] < 250
+            })
+        });
+        if inked {
+            faults.push(format!("{} has ink in the margin", picture.file_name().unwrap_or_default().to_string_lossy()));
+        }
+        let _ = std::fs::remove_file(&picture);
+    }
+    faults
+}
+
+/// Width, height and grey values of a binary PGM.
+fn grey_picture(bytes: &[u8]) -> (usize, usize, &[u8]) {
+    let mut at = 0;
+    let mut fields = Vec::new();
+    while fields.len() < 4 {
+        let end = at + bytes[at..].iter().position(u8::is_ascii_whitespace).expect("a header");
+        fields.push(std::str::from_utf8(&bytes[at..end]).expect("a header"));
+        at = end + 1;
+    }
+    assert_eq!((fields[0], fields[3]), ("P5", "255"));
+    (fields[1].parse().expect("a width"), fields[2].parse().expect("a height"), &bytes[at..])
+}
+
+/// The faces that pdffonts lists.
+pub(crate) fn faces(path: &str) -> Vec<Face> {
+    let list = tool("pdffonts", &[path]);
+    let faces: Vec<Face> = list
+        .lines()
+        .skip(2)
+        .map(|line| {
+            let cells: Vec<&str> = line.split_whitespace().collect();
+            // From the right: object, generation, uni, sub, emb.
+            let cell = |from_end: usize| cells[cells.len() - from_end];
+            Face { name: cells[0].to_owned(), embedded: cell(5) == "yes", unicode: cell(3) == "yes" }
+        })
+        .collect();
+    assert!(!faces.is_empty(), "{list}");
+    faces
+}
+
+/// All text, pages parted by form feeds, in the order of the content.
+pub(crate) fn text_of(path: &str) -> String {
+    tool("pdftotext", &["-raw", path, "-"])
+}
+
+/// All text as pdftotext gives it to anybody who asks for nothing special.
+pub(crate) fn plain_text(path: &str) -> String {
+    tool("pdftotext", &[path, "-"])
+}
+
+fn number(tag: &str, name: &str) -> f64 {
+    let from = tag.find(&format!("{name}=\"")).expect(name) + name.len() + 2;
+    tag[from..].split('"').next().expect("a value").parse().expect("a number")
+}
+
+/// Every page with its words' boxes.
+pub(crate) fn pages(path: &str) -> Vec<Page> {
+    let boxes = tool("pdftotext", &["-bbox", path, "-"]);
+    let mut pages: Vec<Page> = Vec::new();
+    for line in boxes.lines().map(str::trim) {
+        if line.starts_with("<page ") {
+            pages.push(Page { width: number(line, "width"), height: number(line, "height"), words: Vec::new() });
+        } else if line.starts_with("<word ") {
+            let text = line.split('>').nth(1).and_then(|rest| rest.split('<').next()).unwrap_or("").to_owned();
+            let [left, top, right, bottom] = ["xMin", "yMin", "xMax", "yMax"].map(|name| number(line, name));
+            pages.last_mut().expect("a page").words.push(Word { left, top, right, bottom, text });
+        }
+    }
+    pages
+}
+
+/// Height of a word's box over the size of its letters: ascender and descender of the text face
+/// (1.011 and 0.353 in its `hhea` table). The display face's box is lower, so its letters are
+/// taken for smaller than they are.
+const BOX_OF_LETTERS: f64 = 1.364;
+
+/// The sizes of the letters of every word, points, and the word.
+pub(crate) fn letter_sizes(path: &str) -> Vec<(f64, String)> {
+    let size = |word: &Word| {
+        let (across, down) = (word.right - word.left, word.bottom - word.top);
+        // Up to three letters may be turned: they are narrower than high.
+        let height = if word.text.chars().count() <= 3 { across.max(down) } else { down };
+        height / BOX_OF_LETTERS
+    };
+    pages(path).iter().flat_map(|page| &page.words).map(|word| (size(word), word.text.clone())).collect()
+}

@@ -1,0 +1,90 @@
+//! What `check` reads back of a sound design, against figures worked out by hand.
+
+use trimwright::pipeline;
+use trimwright::readback::read_back;
+use trimwright::source::Source;
+
+fn demo(name: &str) -> Source {
+    let path = format!("{}/designs/{name}.yaml", env!("CARGO_MANIFEST_DIR"));
+    Source::new(format!("designs/{name}.yaml"), std::fs::read_to_string(path).unwrap())
+}
+
+/// A card of 100 x 140 mm: a mat 6 mm smaller all round is 88 x 128 and shows 6; three tags of 20
+/// with gaps of 8 are 76 wide, so 6 stay at either side of the mat; 128 - 10 - 30 = 88 below them.
+const WORKED: &str = "\
+title: Kite
+month: 2026-04
+cards: 3
+units: metric
+card: {size: 100 x 140 mm, fold: top, from: white}
+papers:
+  white: {sheets: 3 of A4}
+  slate: {sheets: 2 of A4}
+pieces:
+  mat: {size: card less 6 mm all round, from: slate}
+  tag: {size: 20 x 30 mm, from: slate}
+  rail: {size: 110 x 8 mm, from: slate}
+front:
+  - place: mat
+    centre: both ways
+    glue: tape
+    first:
+      - place: tag
+        centre: across
+        top: 10 mm
+        row: {count: 3, gap: 8 mm}
+        glue: foam
+      - place: rail
+        centre: across
+        below: tag
+        gap: 5 mm
+        trim flush: mat
+        glue: liquid
+";
+
+#[test]
+fn every_border_and_gap_is_read_back() {
+    let source = Source::new("design.yaml", WORKED);
+    let outcome = pipeline::run(&source, "design");
+    let lines = read_back(&outcome.editions[0]);
+    let expected = [
+        "Kite, metric edition: 3 cards of 100 x 140 mm, folded at the top.",
+        "Each base is cut 100 x 280 mm from white.",
+        "mat: 88 x 128 mm, on the card; 6 mm shows all round; tape.",
+        "  tag: 3 of 20 x 30 mm in a row, on the mat; 6 mm shows at the left and right, 10 mm at the top, \
+         88 mm at the bottom; 8 mm between them; foam.",
+        "  rail: 110 x 8 mm, on the mat, 5 mm below the tag; 45 mm shows at the top, 75 mm at the bottom; \
+         11 mm over at the left and right, trimmed flush with the mat; liquid glue.",
+    ];
+    assert_eq!(lines[..expected.len()], expected);
+    // One base of 100 x 280 mm from each sheet of A4: two side by side leave 10 mm, so two it is.
+    assert_eq!(lines[5], "white: 2 of 3 sheets (210 x 297 mm) give 3 bases; 1 sheet to spare.");
+    assert_eq!(lines[6], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
+    assert!(lines[7].contains("3 sheets"), "{}", lines[7]);
+    assert_eq!(lines.len(), 8);
+}
+
+#[test]
+fn the_demos_are_read_back_without_a_word_of_complaint() {
+    for (name, editions) in [("lantern-row", 2), ("kitchen-garden", 1)] {
+        let source = demo(name);
+        let outcome = pipeline::run(&source, name);
+        let loud: Vec<_> =
+            outcome.findings.iter().filter(|f| f.severity != trimwright::diagnostic::Severity::Note).collect();
+        assert!(loud.is_empty(), "{name}: {loud:#?}");
+        assert_eq!(outcome.editions.len(), editions);
+        for project in &outcome.editions {
+            let lines = read_back(project);
+            // Each layer, version and paper has its line; every sheet of both demos is needed.
+            for layer in &project.design.front {
+                assert!(lines.iter().any(|line| line.trim_start().starts_with(layer.name.as_str())), "{}", layer.name);
+            }
+            for version in &project.design.versions {
+                assert!(lines.iter().any(|line| line.starts_with(&format!("Version {}, ", version.name))));
+            }
+            for paper in &project.design.papers {
+                assert!(lines.iter().any(|line| line.starts_with(&format!("{}: ", paper.name))), "{}", paper.name);
+            }
+        }
+    }
+}
