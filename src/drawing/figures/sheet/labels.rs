@@ -263,10 +263,10 @@ fn leader(canvas: &Canvas, room: Area, targets: &[Area], clear: i64) -> Option<(
         let is_blocked = canvas.taken.iter().any(|taken| is_crossed(taken.grown(clear)));
         // Level, upright or well away from both: almost level looks like a slip.
         let (across, down) = ((from.x - first.x).abs(), (from.y - first.y).abs());
-        let is_slip = (down != 0 && down * 11 < across) || (across != 0 && across * 11 < down);
+        let is_slip = (down != 0 && down * 11 < across) || (across != 0 && across * 4 < down);
         let is_bad = is_blocked || is_crossed(room) || is_slip;
         // A slanted leader costs more, and so does a bent one.
-        let slant = if across == 0 || down == 0 { 0 } else { 8000 * UM };
+        let slant = if across == 0 || down == 0 { 0 } else { 5000 * UM + (across + down) };
         let is_bent = (across != 0 && first.y != last.y) || (down != 0 && first.x != last.x);
         let bend = if is_bent && first != last { 2000 * UM } else { 0 };
         let met = if canvas.ways.iter().any(|way| is_crossed(*way)) { 10_000 * UM } else { 0 };

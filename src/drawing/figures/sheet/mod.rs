@@ -304,11 +304,18 @@ impl<'a> Figure<'a> {
 
 /// Whether a part carries on a row or a pile of parts alike, so that one leader can meet them all.
 fn carries_on(areas: &[Area], area: Area) -> bool {
+    // Across their narrow side: a leader along their length would look like a cut.
     let beside = |near: &Area| {
-        near.top == area.top && near.bottom == area.bottom && (near.right == area.left || area.right == near.left)
+        area.width() <= area.height()
+            && near.top == area.top
+            && near.bottom == area.bottom
+            && (near.right == area.left || area.right == near.left)
     };
     let over = |near: &Area| {
-        near.left == area.left && near.right == area.right && (near.bottom == area.top || area.bottom == near.top)
+        area.height() <= area.width()
+            && near.left == area.left
+            && near.right == area.right
+            && (near.bottom == area.top || area.bottom == near.top)
     };
     match areas {
         [one] => beside(one) || over(one),
