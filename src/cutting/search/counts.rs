@@ -51,8 +51,9 @@ impl Lanes {
         self.caps
     }
 
-    fn shift(&self, kind: usize) -> u32 {
-        self.bits * u32::try_from(kind).unwrap_or(u32::MAX)
+    const fn shift(&self, kind: usize) -> u32 {
+        // There are at most 64 kinds.
+        self.bits * kind as u32
     }
 
     /// One of a kind, or nothing where none is wanted.
@@ -63,9 +64,10 @@ impl Lanes {
 
     /// How many of a kind.
     #[must_use]
-    pub fn count(&self, counts: Counts, kind: usize) -> u32 {
-        let lane = (counts >> self.shift(kind)) & ((1_u128 << (self.bits - 1)) - 1);
-        u32::try_from(lane).unwrap_or(u32::MAX)
+    #[inline]
+    pub const fn count(&self, counts: Counts, kind: usize) -> u32 {
+        // A lane is no wider than a count: the mask leaves nothing to be lost.
+        ((counts >> self.shift(kind)) & ((1_u128 << (self.bits - 1)) - 1)) as u32
     }
 
     /// Packs counts, each capped at what is wanted.

@@ -18,6 +18,8 @@ pub(crate) struct Entry {
     pub(crate) area: i64,
     /// Parts it is cut into, where parts are counted; else 0.
     pub(crate) parts: u32,
+    /// Pieces in the counts, kept beside them: taking counts apart is slow.
+    pieces: u32,
 }
 
 /// What is asked of the table.
@@ -180,21 +182,23 @@ impl<'a> Table<'a> {
     #[inline]
     fn join(&self, one: &Entry, other: &Entry, least: i64) -> Option<Entry> {
         let lanes = self.ground.lanes;
-        let counts = lanes.sum(one.counts, other.counts);
-        let area = if counts == one.counts.wrapping_add(other.counts) {
-            one.area + other.area
-        } else {
-            let area = self.ground.area(counts);
-            if area < least {
-                return None;
-            }
-            area
-        };
         let parts = one.parts + other.parts;
-        if self.question.leftovers.is_some_and(|most| parts > self.ground.lanes.total(counts) + most) {
+        let too_many = |pieces: u32| self.question.leftovers.is_some_and(|most| parts > pieces + most);
+        let pieces = one.pieces + other.pieces;
+        // Clipping only makes pieces into leftovers.
+        if too_many(pieces) {
             return None;
         }
-        Some(Entry { counts, area, parts })
+        let counts = lanes.sum(one.counts, other.counts);
+        if counts == one.counts.wrapping_add(other.counts) {
+            return Some(Entry { counts, area: one.area + other.area, parts, pieces });
+        }
+        let area = self.ground.area(counts);
+        if area < least {
+            return None;
+        }
+        let pieces = lanes.total(counts);
+        (!too_many(pieces)).then_some(Entry { counts, area, parts, pieces })
     }
 
     fn fill_cells(&mut self, budget: &mut Budget) {
@@ -233,11 +237,11 @@ impl<'a> Table<'a> {
         for kind in 0..ground.problem.kinds.len() {
             let one = ground.lanes.one(kind);
             if ground.is_piece(kind, x, y) && ground.areas[kind] >= least {
-                self.keep(kept, Entry { counts: one, area: ground.areas[kind], parts: counting });
+                self.keep(kept, Entry { counts: one, area: ground.areas[kind], parts: counting, pieces: 1 });
             }
         }
         if least <= 0 && self.question.leftovers != Some(0) {
-            self.keep(kept, Entry { counts: 0, area: 0, parts: counting });
+            self.keep(kept, Entry { counts: 0, area: 0, parts: counting, pieces: 0 });
         }
         for parting in &ground.across.partings[x] {
             if !self.meet(self.front(parting.first, y), self.front(parting.rest, y), least, kept, budget) {
@@ -305,7 +309,7 @@ impl<'a> Table<'a> {
         let least = ground.area(target);
         let parts = u32::from(self.question.leftovers.is_some());
         for kind in (0..ground.problem.kinds.len()).filter(|&kind| ground.is_piece(kind, x, y)) {
-            note(Entry { counts: ground.lanes.one(kind), area: ground.areas[kind], parts });
+            note(Entry { counts: ground.lanes.one(kind), area: ground.areas[kind], parts, pieces: 1 });
         }
         let sides = ground.across.partings[x].iter().map(|p| (self.front(p.first, y), self.front(p.rest, y)));
         let ends = ground.up.partings[y].iter().map(|p| (self.front(x, p.first), self.front(x, p.rest)));
