@@ -212,8 +212,11 @@ fn carry_out(chains: &[Chain<'_>], state: &mut [Progress], chain: usize, job: Jo
 /// States looked at before the first sequence that works is taken.
 const MOST_STATES: usize = 2_000;
 
+/// Past this the ruler's arm must be swung out, nm: 6 in, common practice, no source.
+const ARM: i64 = 6 * crate::length::NM_PER_INCH;
+
 /// The measures in order, such that the measure is changed as seldom as can be: breadth first over
-/// the sets of cuts done, wide measures before narrow ones.
+/// the sets of cuts done, wide measures before narrow ones, those past the arm last.
 fn phases(chains: &[Chain<'_>], hand: Hand) -> Vec<i64> {
     let mut start: Vec<Progress> = chains
         .iter()
@@ -230,14 +233,15 @@ fn phases(chains: &[Chain<'_>], hand: Hand) -> Vec<i64> {
     loop {
         let mut next = Vec::new();
         for (state, done) in level {
-            let mut measures: BTreeSet<std::cmp::Reverse<i64>> = BTreeSet::new();
+            let mut measures: BTreeSet<(bool, std::cmp::Reverse<i64>)> = BTreeSet::new();
             for (chain, progress) in chains.iter().zip(&state) {
-                measures.extend(jobs(chain, progress, hand).iter().map(|job| std::cmp::Reverse(job.measure)));
+                let jobs = jobs(chain, progress, hand);
+                measures.extend(jobs.iter().map(|job| (job.measure > ARM, std::cmp::Reverse(job.measure))));
             }
             if measures.is_empty() {
                 return done;
             }
-            for measure in measures {
+            for (_, measure) in measures {
                 let mut after = state.clone();
                 run(chains, &mut after, measure.0, hand);
                 if seen.insert(after.clone()) {

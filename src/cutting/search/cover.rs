@@ -113,7 +113,8 @@ pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
     let at_hand = lot.stacks.iter().fold(0_u32, |sum, stack| sum.saturating_add(stack.count)).min(pieces);
     let mut proven = true;
     let mut fronts = Fronts::new(lot, limits);
-    for sheets in least..=at_hand {
+    let first = least;
+    for sheets in first..=at_hand {
         let (found, complete) = cover_with(lot, sheets, &mut fronts, limits);
         if let Some(sheets) = found {
             return Cover::Yes(Covered { sheets, least_sheets: least });

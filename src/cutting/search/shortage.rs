@@ -18,7 +18,7 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
     let asked: Vec<u32> = design.versions.iter().map(|version| version.cards).collect();
     let all: u32 = asked.iter().fold(0, |sum, n| sum.saturating_add(*n));
     let mut bound = all;
-    let mut sure = whole.iter().any(|cover| *cover == Cover::No);
+    let mut sure = whole.contains(&Cover::No);
     let mut best = (vec![0; asked.len()], Vec::new());
     // Halving is no use: which share of the versions fits is not ordered.
     for cards in (0..all.min(400)).rev() {
@@ -29,8 +29,7 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
         let mut refused = every;
         let found = shares.into_iter().find_map(|share| {
             let covers = cover_all(&demand_for(design, &share), rules, limits);
-            refused &= covers.iter().any(|cover| *cover == Cover::No)
-                || covers.iter().all(|cover| matches!(cover, Cover::Yes(_)));
+            refused &= covers.contains(&Cover::No) || covers.iter().all(|cover| matches!(cover, Cover::Yes(_)));
             let covered: Option<Vec<Covered>> = covers.into_iter().map(covered).collect();
             covered.map(|covered| (share, covered))
         });
