@@ -1,6 +1,7 @@
 //! Cutting: published instances, worked arithmetic, brute force, the referee.
 
 mod designs;
+mod instances;
 
 use trimwright::cutting::search::plan;
 use trimwright::cutting::verify::verify;
