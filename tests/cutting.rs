@@ -178,6 +178,9 @@ fn the_same_design_gives_the_same_plan() {
     assert_eq!(sound(&text).plan, sound(&text).plan);
 }
 
+/// One change to a plan.
+type Change = Box<dyn Fn(&mut CutPlan)>;
+
 /// A plan with one change, and whether the referee sees it.
 fn tampered(change: impl Fn(&mut CutPlan)) -> Vec<String> {
     let text = std::fs::read_to_string(demo("lantern-row")).expect("the demo");
@@ -193,7 +196,7 @@ fn the_referee_refuses_every_tampered_plan() {
     let a_piece = |sheet: &SheetPlan| {
         sheet.parts.iter().position(|part| matches!(part.r#use, Use::Piece { .. })).expect("a piece")
     };
-    let changes: Vec<(&str, Box<dyn Fn(&mut CutPlan)>)> = vec![
+    let changes: Vec<(&str, Change)> = vec![
         (
             "a measure off by a nanometre",
             Box::new(|plan| {
