@@ -77,7 +77,7 @@ impl Lot {
     }
 
     /// The fewest sheets by area alone; none where all of them have too little.
-    fn least_by_area(&self) -> Option<u32> {
+    pub(super) fn least_by_area(&self) -> Option<u32> {
         let mut order: Vec<usize> = (0..self.stacks.len()).collect();
         order.sort_by_key(|&stack| std::cmp::Reverse(self.area(stack)));
         let mut missing: i128 = self.kinds.iter().map(|kind| kind.area() * i128::from(kind.wanted)).sum();
