@@ -123,7 +123,7 @@ fn the_gate_is_seen_to_fail() {
     // Words that overlap.
     let word =
         |left: f64, top: f64, text: &str| Word { left, top, right: left + 30.0, bottom: top + 14.0, text: text.into() };
-    let page = |words| Page { width: 612.0, height: 792.0, words };
+    let page = |words| Page { words };
     assert_eq!(page_faults(&page(vec![word(100.0, 100.0, "one"), word(120.0, 105.0, "two")])).len(), 1);
     assert_eq!(page_faults(&page(vec![word(100.0, 100.0, "one"), word(100.0, 113.0, "two")])).len(), 0);
 }

@@ -59,8 +59,6 @@ impl Word {
 /// A page and its words.
 #[derive(Debug, Clone)]
 pub(crate) struct Page {
-    pub(crate) width: f64,
-    pub(crate) height: f64,
     pub(crate) words: Vec<Word>,
 }
 
@@ -190,7 +188,7 @@ pub(crate) fn pages(path: &str) -> Vec<Page> {
     let mut pages: Vec<Page> = Vec::new();
     for line in boxes.lines().map(str::trim) {
         if line.starts_with("<page ") {
-            pages.push(Page { width: number(line, "width"), height: number(line, "height"), words: Vec::new() });
+            pages.push(Page { words: Vec::new() });
         } else if line.starts_with("<word ") {
             let text = line.split('>').nth(1).and_then(|rest| rest.split('<').next()).unwrap_or("").to_owned();
             let [left, top, right, bottom] = ["xMin", "yMin", "xMax", "yMax"].map(|name| number(line, name));

@@ -31,7 +31,10 @@ impl Draft {
 }
 
 /// Drafts kept of one part.
-const KEPT: usize = 6;
+const KEPT: usize = 8;
+
+/// Drafts kept of the whole sheet, which are then put in the order of a hand and compared so.
+const KEPT_OF_SHEET: usize = 24;
 
 /// What a draft of a part is remembered by: width, height, counts needed, most parts.
 type Place = (i64, i64, Counts, u32);
@@ -55,7 +58,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
 
     /// Ways to cut the whole sheet, the best first. `parts` is what the table says it takes.
     pub(crate) fn of_sheet(&mut self, target: Counts, parts: u32) -> Vec<Draft> {
-        let problem = self.table.problem;
+        let problem = self.table.ground.problem;
         let drafts = self.of(problem.width, problem.height, target, parts);
         drafts.as_ref().clone()
     }
@@ -72,13 +75,13 @@ impl<'t, 'a> Drafts<'t, 'a> {
     fn find(&mut self, width: i64, height: i64, need: Counts, parts: u32) -> Vec<Draft> {
         if need == 0 {
             let short = width.min(height);
-            let usable = self.table.problem.hand.is_none_or(|hand| short >= hand.hold);
+            let usable = self.table.ground.problem.hand.is_none_or(|hand| short >= hand.hold);
             let largest = if usable { width * height } else { 0 };
             return vec![Draft { tree: Rc::new(Tree::Waste), measures: 0, largest, levels: 0, parts: 1 }];
         }
-        let lanes = self.table.lanes;
+        let lanes = self.table.ground.lanes;
         if lanes.total(need) == 1 {
-            for (kind, wanted) in self.table.problem.kinds.iter().enumerate() {
+            for (kind, wanted) in self.table.ground.problem.kinds.iter().enumerate() {
                 if lanes.count(need, kind) == 1
                     && let Some((_, _, lying)) = wanted.ways().find(|(w, h, _)| (*w, *h) == (width, height))
                 {
@@ -87,13 +90,13 @@ impl<'t, 'a> Drafts<'t, 'a> {
                 }
             }
         }
-        let (Some(x), Some(y)) = (self.table.across.class(width), self.table.up.class(height)) else {
+        let (Some(x), Some(y)) = (self.table.ground.across.class(width), self.table.ground.up.class(height)) else {
             return Vec::new();
         };
         let mut best: Vec<Draft> = Vec::new();
         let table = self.table;
         for axis in [Axis::Up, Axis::Across] {
-            let line = if axis == Axis::Across { &table.across } else { &table.up };
+            let line = if axis == Axis::Across { &table.ground.across } else { &table.ground.up };
             let here = if axis == Axis::Across { x } else { y };
             // Long first parts first: the first way found then has its large pieces in front.
             for parting in line.partings[here].iter().rev() {
@@ -121,7 +124,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
 
     fn serves(&self, one: &Entry, other: &Entry, need: Counts, parts: u32) -> bool {
         one.parts + other.parts <= parts
-            && self.table.lanes.covers(self.table.lanes.sum(one.counts, other.counts), need)
+            && self.table.ground.lanes.covers(self.table.ground.lanes.sum(one.counts, other.counts), need)
     }
 
     #[expect(clippy::too_many_arguments, reason = "one cut of one part")]
@@ -135,7 +138,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
         (one, other): (&Entry, &Entry),
         need: Counts,
     ) {
-        let first_need = self.table.lanes.lesser(one.counts, need);
+        let first_need = self.table.ground.lanes.lesser(one.counts, need);
         let rest_need = need - first_need;
         let (first, rest) = match axis {
             Axis::Across => ((at, height), (width - at, height)),
@@ -144,6 +147,9 @@ impl<'t, 'a> Drafts<'t, 'a> {
         let firsts = self.of(first.0, first.1, first_need, one.parts);
         let rests = self.of(rest.0, rest.1, rest_need, other.parts);
         let length = if axis == Axis::Across { width } else { height };
+        let problem = self.table.ground.problem;
+        let whole = (width, height) == (problem.width, problem.height);
+        let most = if whole { KEPT_OF_SHEET } else { KEPT };
         for first in firsts.iter() {
             for rest in rests.iter() {
                 let together = first.measures | rest.measures;
@@ -166,7 +172,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
                     parts: first.parts + rest.parts,
                     tree: Rc::new(Tree::Cut { axis, at, first: Rc::clone(&first.tree), rest: Rc::clone(&rest.tree) }),
                 };
-                keep(best, draft);
+                keep(best, draft, most);
             }
         }
     }
@@ -182,16 +188,19 @@ impl<'t, 'a> Drafts<'t, 'a> {
 }
 
 /// Keeps the best few drafts that differ in what speaks for them.
-fn keep(best: &mut Vec<Draft>, draft: Draft) {
+fn keep(best: &mut Vec<Draft>, draft: Draft, most: usize) {
     let alike = |old: &Draft| {
-        old.measures & draft.measures == old.measures && old.score() <= draft.score() && old.largest >= draft.largest
+        old.measures & draft.measures == old.measures
+            && old.parts <= draft.parts
+            && old.levels.max(3) <= draft.levels.max(3)
+            && old.largest >= draft.largest
     };
     if best.iter().any(alike) {
         return;
     }
     let place = best.partition_point(|old| old.score() <= draft.score());
-    if place < KEPT {
+    if place < most {
         best.insert(place, draft);
-        best.truncate(KEPT);
+        best.truncate(most);
     }
 }

@@ -42,6 +42,19 @@ pub(crate) struct Parting {
     pub(crate) rest: usize,
 }
 
+/// Where cuts may lie.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Cuts {
+    /// At every sum of sides: a search that fails is a proof.
+    All,
+    /// At every sum of sides and of the lengths that the rules of the hand ask for. Where the rules
+    /// bind, only a search that fails with these is a proof; plans found with fewer are sound all
+    /// the same, since a longer loose part never breaks a rule that a shorter one keeps.
+    AllAndHeld,
+    /// At so many times one side only, as a hand likes it: quick, but no proof.
+    Blocks,
+}
+
 /// The classes of length that can be reached from one side of the sheet.
 #[derive(Debug, Clone)]
 pub(crate) struct Line {
@@ -58,11 +71,7 @@ const MOST_POINTS: usize = 1_500;
 
 impl Line {
     /// The classes of one side, or none where there are too many.
-    ///
-    /// `thorough` adds the sums with the hand's own lengths; without them plans found are sound
-    /// all the same (a longer loose part never breaks a rule that a shorter one keeps), but not
-    /// finding one proves nothing where the rules bind.
-    pub(crate) fn new(problem: &Problem, axis: Axis, thorough: bool) -> Option<Self> {
+    pub(crate) fn new(problem: &Problem, axis: Axis, cuts: Cuts) -> Option<Self> {
         let length = match axis {
             Axis::Across => problem.width,
             Axis::Up => problem.height,
@@ -81,13 +90,18 @@ impl Line {
             }
         }
         let held = match problem.hand {
-            Some(hand) if thorough && problem.hand_binds() => vec![hand.narrow, hand.hold],
+            Some(hand) if cuts == Cuts::AllAndHeld && problem.hand_binds() => vec![hand.narrow, hand.hold],
             _ => Vec::new(),
         };
         let generators: Vec<i64> = sides.iter().map(|(side, _)| *side).chain(held.iter().copied()).collect();
         let sums = sums_of(&generators, length)?;
-        // Cuts need only sums that the wanted pieces can make; with waste of the hand in them, all.
-        let cuts = if held.is_empty() { sums_of_wanted(&sides, length)? } else { sums.clone() };
+        let cuts = match cuts {
+            Cuts::Blocks => multiples_of(&sides, length)?,
+            // With waste of the hand in them any sum may serve; else only sums that the wanted
+            // pieces can make.
+            _ if !held.is_empty() => sums.clone(),
+            _ => sums_of_wanted(&sides, length)?,
+        };
 
         let mut classes = vec![class_of(&sums, length)];
         let mut todo = classes.clone();
@@ -157,6 +171,18 @@ fn sums_of(sides: &[i64], length: i64) -> Option<Vec<i64>> {
         open.extend(sides.iter().filter(|&&side| side > 0).map(|side| side + sum).filter(|&s| s <= length));
     }
     Some(sums)
+}
+
+/// Every side so many times, at most as often as it is wanted.
+fn multiples_of(sides: &[(i64, u32)], length: i64) -> Option<Vec<i64>> {
+    let mut multiples = std::collections::BTreeSet::new();
+    for &(side, wanted) in sides {
+        multiples.extend((1..=i64::from(wanted).min(length / side)).map(|times| side * times));
+        if multiples.len() > MOST_POINTS {
+            return None;
+        }
+    }
+    Some(multiples.into_iter().collect())
 }
 
 /// Every sum of sides in which none stands more often than it is wanted.

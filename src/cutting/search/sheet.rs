@@ -3,8 +3,9 @@
 use super::counts::Lanes;
 use super::derive::Drafts;
 use super::greedy;
+use super::points::Cuts;
 use super::problem::Problem;
-use super::table::{Budget, Question, Table};
+use super::table::{Budget, Ground, Question, Table};
 use super::tree::Node;
 
 /// How far a search goes. Counts of states and room, never time.
@@ -14,6 +15,8 @@ pub struct Limits {
     pub fit: Budget,
     /// For the question with how few cuts.
     pub cuts: Budget,
+    /// Ways to cut, over all sizes of part, up to which the fewest cuts are searched exactly.
+    pub ways: usize,
     /// The most leftovers of one sheet that are searched exactly.
     pub leftovers: u32,
     /// Ways looked at to find one with few measures and a large leftover.
@@ -27,12 +30,16 @@ impl Default for Limits {
         Self {
             fit: Budget { pairs: 60_000_000, entries: 4_000_000 },
             cuts: Budget { pairs: 12_000_000, entries: 1_000_000 },
+            ways: 2_000_000,
             leftovers: 8,
             looks: 6_000,
             nodes: 100_000,
         }
     }
 }
+
+/// Entries kept of one part where not all can be.
+const BEAM: usize = 150;
 
 /// One sheet cut.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -84,80 +91,158 @@ fn cut_small(problem: &Problem, limits: &Limits) -> Fit {
         return Fit::No;
     }
     let Some(lanes) = Lanes::new(&wanted) else { return greedy_fit(problem) };
-    let slack = i64::try_from(problem.area() - area).unwrap_or(i64::MAX);
-    let question = Question { leftovers: None, waste: slack, beam: None, thorough: false, root: false };
-
-    // Few leftovers first: found so, the cuts are the fewest.
-    let mut budget = limits.cuts;
-    let mut least = u32::from(slack > 0);
-    let mut sure = true;
-    for leftovers in least..=limits.leftovers {
-        let question = Question { leftovers: Some(leftovers), ..question };
-        let Some(table) = Table::fill(problem, &lanes, question, &mut budget) else { break };
-        let found = table.reaches(lanes.caps(), &mut budget).filter(|_| lanes.whole());
-        if let Some(parts) = found {
-            let ways = ways(&table, &lanes, parts, limits);
-            if !ways.is_empty() {
-                return Fit::Yes(CutSheet { ways, least_leftovers: least });
-            }
+    let area = i64::try_from(area).unwrap_or(i64::MAX / 4);
+    let question = Question { leftovers: None, area, beam: None, root: false };
+    let mut least = u32::from(i128::from(area) < problem.area());
+    if lanes.whole() {
+        if let Some(cut) = in_fewest_cuts(problem, &lanes, question, &mut least, limits) {
+            return Fit::Yes(cut);
         }
-        if !table.complete() || budget.pairs == 0 {
-            break;
-        }
-        sure &= !problem.hand_binds() || not_even_without_rules(problem, &lanes, question, &mut budget);
-        if sure {
-            least = leftovers + 1;
+        if let Some(cut) = in_blocks(problem, &lanes, question, least, limits) {
+            return Fit::Yes(cut);
         }
     }
     fits_at_all(problem, &lanes, question, least, limits)
 }
 
-/// Whether so few leftovers are out of reach even with the rules of the hand off, which proves it
-/// for the hand.
-fn not_even_without_rules(problem: &Problem, lanes: &Lanes, question: Question, budget: &mut Budget) -> bool {
+/// Few leftovers first: found so, the cuts are the fewest. `least` is raised as far as that is
+/// proven.
+fn in_fewest_cuts(
+    problem: &Problem,
+    lanes: &Lanes,
+    question: Question,
+    least: &mut u32,
+    limits: &Limits,
+) -> Option<CutSheet> {
+    let ground = Ground::new(problem, lanes, Cuts::All, limits.ways)?;
     let free = problem.without_hand();
-    Table::fill(&free, lanes, question, budget)
-        .is_some_and(|table| table.complete() && table.reaches(lanes.caps(), budget).is_none() && budget.pairs > 0)
+    let mut proof = problem.hand_binds().then(|| Proof::new(problem, &free, lanes, limits));
+    let mut budget = limits.cuts;
+    let mut sure = true;
+    for leftovers in *least..=limits.leftovers {
+        let question = Question { leftovers: Some(leftovers), ..question };
+        let table = Table::fill(&ground, question, &mut budget);
+        if let Some(ways) = ways_to(&table, &mut budget, limits) {
+            return Some(CutSheet { ways, least_leftovers: *least });
+        }
+        if !table.complete() || budget.pairs == 0 {
+            break;
+        }
+        match proof.as_mut().map_or(Shown::No, |proof| proof.show(question, &mut budget, limits)) {
+            Shown::No => {}
+            Shown::Ways(ways) => return Some(CutSheet { ways, least_leftovers: *least }),
+            Shown::Nothing => sure = false,
+        }
+        if sure {
+            *least = leftovers + 1;
+        }
+    }
+    None
 }
 
-fn fits_at_all(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Fit {
-    let rounds: &[bool] = if problem.hand_binds() { &[false, true] } else { &[false] };
-    let mut no = false;
-    for &thorough in rounds {
-        let mut budget = limits.fit;
-        let Some(table) = Table::fill(problem, lanes, Question { thorough, ..question }, &mut budget) else { break };
-        if lanes.whole() && table.reaches(lanes.caps(), &mut budget).is_some() {
-            let ways = ways(&table, lanes, u32::MAX, limits);
-            if !ways.is_empty() {
-                return Fit::Yes(CutSheet { ways, least_leftovers: least });
+/// Where the rules of the hand bind, a search at sums of pieces alone proves nothing. So few
+/// leftovers are out of reach for certain where they are even with the rules off, or where the
+/// hand's own lengths are in the sums too.
+struct Proof<'a> {
+    free: Option<Ground<'a>>,
+    held: Option<Option<Ground<'a>>>,
+    problem: &'a Problem,
+    lanes: &'a Lanes,
+}
+
+enum Shown {
+    No,
+    Ways(Vec<Node>),
+    Nothing,
+}
+
+impl<'a> Proof<'a> {
+    fn new(problem: &'a Problem, free: &'a Problem, lanes: &'a Lanes, limits: &Limits) -> Self {
+        Self { free: Ground::new(free, lanes, Cuts::All, limits.ways), held: None, problem, lanes }
+    }
+
+    fn show(&mut self, question: Question, budget: &mut Budget, limits: &Limits) -> Shown {
+        if let Some(free) = &self.free {
+            let table = Table::fill(free, question, budget);
+            if table.complete() && table.reaches(self.lanes.caps(), budget).is_none() && budget.pairs > 0 {
+                return Shown::No;
             }
         }
-        no = table.complete() && budget.pairs > 0;
-        if !no {
+        let (problem, lanes) = (self.problem, self.lanes);
+        let held = self.held.get_or_insert_with(|| Ground::new(problem, lanes, Cuts::AllAndHeld, limits.ways));
+        let Some(held) = held else { return Shown::Nothing };
+        let table = Table::fill(held, question, budget);
+        match ways_to(&table, budget, limits) {
+            Some(ways) => Shown::Ways(ways),
+            None if table.complete() && budget.pairs > 0 => Shown::No,
+            None => Shown::Nothing,
+        }
+    }
+}
+
+/// Ways to all that is wanted, if the table reaches it.
+fn ways_to(table: &Table<'_>, budget: &mut Budget, limits: &Limits) -> Option<Vec<Node>> {
+    let parts = table.reaches(table.ground.lanes.caps(), budget)?;
+    let ways = ways(table, if parts == 0 { u32::MAX } else { parts }, limits);
+    (!ways.is_empty()).then_some(ways)
+}
+
+/// The same with cuts at so many times one side only, where the whole search is too long.
+fn in_blocks(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Option<CutSheet> {
+    let ground = Ground::new(problem, lanes, Cuts::Blocks, usize::MAX)?;
+    let mut budget = limits.cuts;
+    for leftovers in least..=limits.leftovers {
+        let question = Question { leftovers: Some(leftovers), beam: Some(BEAM), ..question };
+        let table = Table::fill(&ground, question, &mut budget);
+        if let Some(ways) = ways_to(&table, &mut budget, limits) {
+            return Some(CutSheet { ways, least_leftovers: least });
+        }
+        if budget.pairs == 0 {
             break;
         }
     }
-    if no {
-        return Fit::No;
+    None
+}
+
+/// The best few of every part first, which is quick and finds most plans; then all of them, which
+/// alone proves that there is none.
+fn fits_at_all(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Fit {
+    for cuts in [Cuts::Blocks, Cuts::All] {
+        let mut budget = limits.cuts;
+        if let Some(ground) = Ground::new(problem, lanes, cuts, usize::MAX) {
+            let table = Table::fill(&ground, Question { beam: Some(6), ..question }, &mut budget);
+            if let Some(cut) = reached(&table, &mut budget, least, limits) {
+                return Fit::Yes(cut);
+            }
+        }
     }
-    // Out of room: the best few of every part instead of all.
-    let mut budget = Budget { pairs: limits.fit.pairs, entries: limits.fit.entries };
-    let question = Question { beam: Some(6), ..question };
-    if let Some(table) = Table::fill(problem, lanes, question, &mut budget)
-        && lanes.whole()
-        && table.reaches(lanes.caps(), &mut budget).is_some()
-    {
-        let ways = ways(&table, lanes, u32::MAX, limits);
-        if !ways.is_empty() {
-            return Fit::Yes(CutSheet { ways, least_leftovers: least });
+    let rounds: &[Cuts] = if problem.hand_binds() { &[Cuts::All, Cuts::AllAndHeld] } else { &[Cuts::All] };
+    for (round, &cuts) in rounds.iter().enumerate() {
+        let mut budget = limits.fit;
+        let Some(ground) = Ground::new(problem, lanes, cuts, usize::MAX) else { break };
+        let table = Table::fill(&ground, question, &mut budget);
+        if let Some(cut) = reached(&table, &mut budget, least, limits) {
+            return Fit::Yes(cut);
+        }
+        if !table.complete() || budget.pairs == 0 {
+            break;
+        }
+        if round + 1 == rounds.len() {
+            return Fit::No;
         }
     }
     greedy_fit(problem)
 }
 
-fn ways(table: &Table<'_>, lanes: &Lanes, parts: u32, limits: &Limits) -> Vec<Node> {
-    let problem = table.problem;
-    let drafts = Drafts::new(table, limits.looks).of_sheet(lanes.caps(), parts);
+fn reached(table: &Table<'_>, budget: &mut Budget, least: u32, limits: &Limits) -> Option<CutSheet> {
+    let whole = table.ground.lanes.whole();
+    let ways = if whole { ways_to(table, budget, limits)? } else { return None };
+    Some(CutSheet { ways, least_leftovers: least })
+}
+
+fn ways(table: &Table<'_>, parts: u32, limits: &Limits) -> Vec<Node> {
+    let problem = table.ground.problem;
+    let drafts = Drafts::new(table, limits.looks).of_sheet(table.ground.lanes.caps(), parts);
     let fewest = drafts.iter().map(|draft| draft.parts).min();
     drafts
         .iter()
