@@ -6,6 +6,7 @@ mod flow;
 mod handout;
 mod house;
 mod placing;
+mod printed;
 mod reading;
 mod reports;
 mod sample;

@@ -74,7 +74,6 @@ fn lot_of(demand: &PaperDemand, hand: Hand) -> Lot {
             height: wanted.size.height.nm(),
             quarter: wanted.quarter,
             wanted: wanted.count(),
-            value: 0,
         })
         .collect();
     Lot { stacks, kinds, hand: Some(hand) }

@@ -319,7 +319,7 @@ impl Referee<'_> {
         for short in &self.plan.missing {
             *missing.entry((short.paper, short.piece)).or_default() += u64::from(short.count);
         }
-        let mut wanted: BTreeMap<(PaperId, PieceId), Vec<(Option<VersionId>, u64)>> = BTreeMap::new();
+        let mut wanted: BTreeMap<(PaperId, PieceId), Shares> = BTreeMap::new();
         for piece in self.design.piece_ids() {
             let each = u64::from(self.design.per_card(piece));
             for version in self.design.version_ids() {
@@ -444,9 +444,15 @@ impl Referee<'_> {
     }
 }
 
+/// How many of a piece are for which version.
+type Shares = Vec<(Option<VersionId>, u64)>;
+
+/// A part as a drawing shows it: parent, place, piece and turn, cut further, edge strip.
+type Drawn = (Option<PartId>, Rect, Option<(PieceId, u8)>, bool, bool);
+
 /// Whether two sheets can share a drawing: all but versions, paper and numbers is the same.
 fn same_drawing(one: &SheetPlan, other: &SheetPlan) -> bool {
-    let shape = |sheet: &SheetPlan| -> Vec<(Option<PartId>, Rect, Option<(PieceId, u8)>, bool, bool)> {
+    let shape = |sheet: &SheetPlan| -> Vec<Drawn> {
         sheet
             .parts
             .iter()

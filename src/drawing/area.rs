@@ -1,6 +1,7 @@
 //! Upright rectangles on the page, y downward: what a label or a flag takes up.
 
 use super::scene::At;
+use crate::geometry::Edge;
 
 /// A rectangle on the page in nanometres: `left <= right`, `top <= bottom`, y downward.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -49,6 +50,17 @@ impl Area {
     #[must_use]
     pub const fn height(self) -> i64 {
         self.bottom - self.top
+    }
+
+    /// Where an edge lies.
+    #[must_use]
+    pub const fn edge(self, edge: Edge) -> i64 {
+        match edge {
+            Edge::Left => self.left,
+            Edge::Right => self.right,
+            Edge::Top => self.top,
+            Edge::Bottom => self.bottom,
+        }
     }
 
     /// The middle.

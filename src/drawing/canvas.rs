@@ -22,6 +22,8 @@ pub struct Canvas {
     pub items: Vec<Item>,
     /// Labels, flags and whatever else must stay free.
     pub taken: Vec<Area>,
+    /// Along leaders and ties: no label stands there, but another leader may cross.
+    pub ways: Vec<Area>,
 }
 
 /// Radius of the ring round a piece's number, nm.
@@ -118,10 +120,12 @@ impl Canvas {
         area
     }
 
-    /// A leader from `from` with a dot at each of `dots`, the last of them its end.
+    /// A leader from `from` through a dot at each of `dots` in turn.
     pub fn leader(&mut self, from: At, dots: &[At]) {
-        if let Some(end) = dots.last() {
-            self.line(Role::Leader, from, *end);
+        for (start, end) in std::iter::once(&from).chain(dots).zip(dots) {
+            self.line(Role::Leader, *start, *end);
+        }
+        if !dots.is_empty() {
             self.items.push(Item::Circles { role: Role::LeaderDot, radius: DOT, centres: dots.to_vec() });
         }
     }
@@ -133,11 +137,21 @@ impl Canvas {
         self.ring(middle, number);
     }
 
+    /// Keeps a straight line free of labels.
+    pub fn take_line(&mut self, from: At, to: At) {
+        let long = (to.x - from.x).abs().max((to.y - from.y).abs());
+        let steps = (long / (800 * UM)).max(1);
+        for step in 0..=steps {
+            let at = At::new(from.x + (to.x - from.x) * step / steps, from.y + (to.y - from.y) * step / steps);
+            self.ways.push(Area::round(at, 800 * UM, 800 * UM));
+        }
+    }
+
     /// Whether an area is clear of everything taken, by `clear` all round.
     #[must_use]
     pub fn is_free(&self, area: Area, clear: i64) -> bool {
         let grown = area.grown(clear);
-        !self.taken.iter().any(|taken| taken.overlaps(grown))
+        !self.taken.iter().chain(&self.ways).any(|taken| taken.overlaps(grown))
     }
 
     /// The smallest area round all ink.

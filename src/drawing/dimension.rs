@@ -162,21 +162,29 @@ impl Dimension {
     }
 }
 
+/// What a dimension takes of its line: the stretch with arrows outside, and the two ends.
+type Held = ((i64, i64), (i64, i64));
+
 /// Gives dimensions that stand on one side of a figure their lines: the shortest nearest the
 /// outline at `outline`, further ones `away` from it (1 or -1); two share a line where they do not
 /// meet. One whose extension line would cross a nearer dimension is left out.
 #[must_use]
 pub fn stack(mut dimensions: Vec<Dimension>, outline: i64, away: i64) -> Vec<Drawn> {
     dimensions.sort_by_key(|dimension| (dimension.ends.1 - dimension.ends.0, dimension.ends));
-    let mut lines: Vec<Vec<(i64, i64)>> = Vec::new();
+    let mut lines: Vec<Vec<Held>> = Vec::new();
+    // How far out the figures of each line reach.
+    let mut reaches: Vec<i64> = Vec::new();
     let mut drawn = Vec::new();
     for mut dimension in dimensions {
         let reach = if dimension.is_narrow() { OUTSIDE } else { 0 };
-        let (low, high) = (dimension.ends.0 - reach, dimension.ends.1 + reach);
-        let is_free = |line: &Vec<(i64, i64)>| line.iter().all(|(l, h)| high <= *l || *h <= low);
-        let crosses = |line: &Vec<(i64, i64)>| {
-            let ends = [dimension.ends.0, dimension.ends.1];
-            line.iter().any(|(l, h)| ends.iter().any(|end| l < end && end < h))
+        let ends = dimension.ends;
+        let (low, high) = (ends.0 - reach, ends.1 + reach);
+        let is_free = |line: &Vec<Held>| line.iter().all(|((l, h), _)| high <= *l || *h <= low);
+        // An extension line may run along another's, but not across a dimension line.
+        let crosses = |line: &Vec<Held>| {
+            line.iter().any(|((l, h), own)| {
+                [ends.0, ends.1].iter().any(|end| l < end && end < h && *end != own.0 && *end != own.1)
+            })
         };
         let level = lines.iter().position(is_free).unwrap_or(lines.len());
         if lines.iter().take(level).any(crosses) {
@@ -185,10 +193,24 @@ pub fn stack(mut dimensions: Vec<Dimension>, outline: i64, away: i64) -> Vec<Dra
         if level == lines.len() {
             lines.push(Vec::new());
         }
-        lines[level].push((low, high));
-        dimension.line = outline + away * (FIRST + NEXT * i64::try_from(level).unwrap_or(0));
+        lines[level].push(((low, high), ends));
+        // A figure beside a narrow gap may reach past the next line's usual place.
+        let beyond = reaches.iter().take(level).max().map_or(0, |reach| reach + ABOVE + ARROW.1);
+        let usual = FIRST + NEXT * i64::try_from(level).unwrap_or(0);
+        dimension.line = outline + away * usual.max(beyond);
         dimension.figure_left = away < 0;
-        drawn.push(dimension.draw());
+        let new = dimension.draw();
+        let reach = match (dimension.runs, away < 0) {
+            (Runs::Upright, true) => outline - new.area.left,
+            (Runs::Upright, false) => new.area.right - outline,
+            (Runs::Level, true) => outline - new.area.top,
+            (Runs::Level, false) => new.area.bottom - outline,
+        };
+        if reaches.len() <= level {
+            reaches.push(reach);
+        }
+        reaches[level] = reaches[level].max(reach);
+        drawn.push(new);
     }
     drawn
 }

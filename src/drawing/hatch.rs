@@ -34,6 +34,9 @@ const INSET: i64 = 200 * UM;
 /// Signs keep this far from the outline and from what lies over them.
 const CLEAR: i64 = 350 * UM;
 
+/// The signs that a paper would take, the best first.
+type Wanted<'a> = dyn Fn(PaperId, &Paper) -> &'static [Hatch] + 'a;
+
 /// The sign of a paper in a design: distinct for up to eight papers, the same on every page.
 ///
 /// The base's paper stays white, papers with an "up" get chevrons and pins, the first plain
@@ -52,7 +55,7 @@ pub fn hatch_of(design: &Design, paper: PaperId) -> Hatch {
     ];
     let base = design.card.as_ref().map(|card| card.from);
     let mut given: Vec<Option<Hatch>> = vec![None; design.papers.len()];
-    let rounds: [&dyn Fn(PaperId, &Paper) -> &'static [Hatch]; 4] = [
+    let rounds: [&Wanted<'_>; 4] = [
         &|id, paper| if Some(id) == base && paper.pattern == Pattern::Any { &[Hatch::None] } else { &[] },
         &|_, paper| match paper.pattern {
             Pattern::OneWay => &[Hatch::Chevrons, Hatch::Pins],

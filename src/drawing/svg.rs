@@ -69,7 +69,7 @@ impl Writer {
     fn item(&mut self, item: &Item) {
         match item {
             Item::Path { role, points, closed } => {
-                self.path(*role, &[points.clone()], *closed);
+                self.path(*role, std::slice::from_ref(points), *closed);
             }
             Item::Strokes { role, runs } => self.path(*role, runs, false),
             Item::Circles { role, radius, centres } => {

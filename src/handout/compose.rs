@@ -41,7 +41,7 @@ pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutDat
         draft: draft.map(|lines| Draft {
             mark: words::DRAFT,
             heading: words::FINDINGS,
-            lead: said(&words::findings_lead(lines.len())),
+            lead: said(&words::findings_lead(lines.is_empty())),
             lines: lines.to_vec(),
         }),
         front: front::page(project),

@@ -19,11 +19,11 @@ pub struct Run {
 }
 
 /// One sentence or paragraph, as runs.
-pub type Said = Vec<Run>;
+pub(super) type Said = Vec<Run>;
 
 /// A line of the catalogue as runs.
 #[must_use]
-pub fn said(line: &Line) -> Said {
+pub(super) fn said(line: &Line) -> Said {
     let mut runs: Said = Vec::new();
     for part in &line.0 {
         let (kind, text) = match part {
@@ -45,7 +45,7 @@ pub fn said(line: &Line) -> Said {
 
 /// Several lines as runs.
 #[must_use]
-pub fn all_said(lines: &[Line]) -> Vec<Said> {
+pub(super) fn all_said(lines: &[Line]) -> Vec<Said> {
     lines.iter().map(said).collect()
 }
 

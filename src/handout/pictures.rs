@@ -6,18 +6,23 @@ use crate::drawing::figures::{self, Room};
 use crate::drawing::scene::Scene;
 use crate::project::Project;
 
+/// Papers that the cut list sets side by side.
+const PAPERS_IN_A_ROW: usize = 4;
+
 /// Kept under the lowest ink of a step's picture, nm.
 const FOOT: i64 = 1_500_000;
 
 /// The finished front of a version: the first one, which carries the dimensions, takes seven
-/// columns, a second one five; of several, the others are small and stand beside the first.
+/// columns, a second one five; of several, the others are small and stand beside the first. A cut
+/// list of two rows leaves less height on the front page.
 pub(super) fn front(project: &Project, version: VersionId) -> Option<Scene> {
     let width = match (version.0, project.design.versions.len()) {
         (0, _) => 1056,
         (_, 2) => 743,
         _ => 380,
     };
-    figures::front::front(project, version, Room::tenths_of_mm(width, 960))
+    let height = if project.design.papers.len() > PAPERS_IN_A_ROW { 800 } else { 960 };
+    figures::front::front(project, version, Room::tenths_of_mm(width, height))
 }
 
 /// A sheet's cutting diagram: an index into the plan's sheets.

@@ -42,26 +42,23 @@ pub(crate) struct Word {
 }
 
 impl Word {
-    /// The box without 15 % of its height above and below; a turned word is cut at its sides.
+    /// The box without 15 % at every edge: a box is higher than its letters, and whether a short
+    /// word is turned cannot be told from its box.
     pub(crate) fn letters(&self) -> Self {
-        let (across, down) = (self.right - self.left, self.bottom - self.top);
-        let mut cut = self.clone();
-        if down > across && self.text.chars().count() > 1 {
-            cut.left += across * 0.15;
-            cut.right -= across * 0.15;
-        } else {
-            cut.top += down * 0.15;
-            cut.bottom -= down * 0.15;
+        let (across, down) = (0.15 * (self.right - self.left), 0.15 * (self.bottom - self.top));
+        Self {
+            left: self.left + across,
+            top: self.top + down,
+            right: self.right - across,
+            bottom: self.bottom - down,
+            text: self.text.clone(),
         }
-        cut
     }
 }
 
 /// A page and its words.
 #[derive(Debug, Clone)]
 pub(crate) struct Page {
-    pub(crate) width: f64,
-    pub(crate) height: f64,
     pub(crate) words: Vec<Word>,
 }
 
@@ -95,19 +92,88 @@ pub(crate) fn true_faults(path: &str, sheet: Sheet) -> Vec<String> {
     faults
 }
 
+/// Whether every stream's `/Length` leads exactly to the end-of-line before its `endstream`
+/// (ISO 32000-1, 7.3.8.1). The checker takes a data byte 13 before that end-of-line for a part of
+/// it, which compressed data ends in once in 256 times, so its complaint is looked into here.
+fn stream_lengths_are_true(bytes: &[u8]) -> bool {
+    let find =
+        |from: usize, what: &[u8]| bytes[from..].windows(what.len()).position(|part| part == what).map(|at| from + at);
+    let (mut at, mut streams) = (0, 0);
+    while let Some(length) = find(at, b"/Length ") {
+        let digits: String =
+            bytes[length + 8..].iter().take_while(|byte| byte.is_ascii_digit()).map(|byte| char::from(*byte)).collect();
+        let Some(start) = find(length, b"stream\n").map(|start| start + 7) else { return false };
+        let Ok(count) = digits.parse::<usize>() else { return false };
+        if bytes.get(start + count..start + count + 10) != Some(b"\nendstream".as_slice()) {
+            return false;
+        }
+        at = start + count;
+        streams += 1;
+    }
+    streams > 0
+}
+
 /// What the checker of PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2) finds.
 pub(crate) fn standard_faults(bytes: &[u8]) -> Vec<String> {
     [ValidationProfile::PdfUa1, ValidationProfile::PdfA2a]
         .into_iter()
         .flat_map(|profile| {
-            let mut options = ValidationOptions::default();
-            options.profile = Some(profile);
+            let options = ValidationOptions::default().profile(profile);
             match validate_pdf_bytes(bytes, &options) {
-                Ok(report) => report.failures.iter().map(|failure| format!("{failure:?}")).collect(),
+                Ok(report) => report
+                    .failures
+                    .iter()
+                    .filter(|failure| !(failure.rule_id.ends_with(":6.1.7.1:1") && stream_lengths_are_true(bytes)))
+                    .map(|failure| format!("{failure:?}"))
+                    .collect(),
                 Err(error) => vec![error.to_string()],
             }
         })
         .collect()
+}
+
+/// Pages with ink nearer to an edge than 12.7 mm (half an inch): what a home printer may lose.
+pub(crate) fn margin_faults(path: &str, folder: &std::path::Path) -> Vec<String> {
+    const PER_INCH: usize = 100;
+    let prefix = folder.join("ink");
+    let _ = tool("pdftoppm", &["-r", "100", "-gray", path, &prefix.to_string_lossy()]);
+    let mut pictures: Vec<_> = std::fs::read_dir(folder)
+        .expect("the folder")
+        .map(|entry| entry.expect("an entry").path())
+        .filter(|path| path.extension().is_some_and(|ending| ending == "pgm"))
+        .collect();
+    pictures.sort();
+    assert!(!pictures.is_empty());
+    let mut faults = Vec::new();
+    for picture in pictures {
+        let bytes = std::fs::read(&picture).expect("a picture");
+        let (width, height, grey) = grey_picture(&bytes);
+        let edge = PER_INCH / 2 - 1;
+        let inked = (0..height).any(|y| {
+            (0..width).any(|x| {
+                let near = x < edge || y < edge || x >= width - edge || y >= height - edge;
+                near && grey[y * width + x] < 250
+            })
+        });
+        if inked {
+            faults.push(format!("{} has ink in the margin", picture.file_name().unwrap_or_default().to_string_lossy()));
+        }
+        let _ = std::fs::remove_file(&picture);
+    }
+    faults
+}
+
+/// Width, height and grey values of a binary PGM.
+fn grey_picture(bytes: &[u8]) -> (usize, usize, &[u8]) {
+    let mut at = 0;
+    let mut fields = Vec::new();
+    while fields.len() < 4 {
+        let end = at + bytes[at..].iter().position(u8::is_ascii_whitespace).expect("a header");
+        fields.push(std::str::from_utf8(&bytes[at..end]).expect("a header"));
+        at = end + 1;
+    }
+    assert_eq!((fields[0], fields[3]), ("P5", "255"));
+    (fields[1].parse().expect("a width"), fields[2].parse().expect("a height"), &bytes[at..])
 }
 
 /// The faces that pdffonts lists.
@@ -132,6 +198,11 @@ pub(crate) fn text_of(path: &str) -> String {
     tool("pdftotext", &["-raw", path, "-"])
 }
 
+/// All text as pdftotext gives it to anybody who asks for nothing special.
+pub(crate) fn plain_text(path: &str) -> String {
+    tool("pdftotext", &[path, "-"])
+}
+
 fn number(tag: &str, name: &str) -> f64 {
     let from = tag.find(&format!("{name}=\"")).expect(name) + name.len() + 2;
     tag[from..].split('"').next().expect("a value").parse().expect("a number")
@@ -143,7 +214,7 @@ pub(crate) fn pages(path: &str) -> Vec<Page> {
     let mut pages: Vec<Page> = Vec::new();
     for line in boxes.lines().map(str::trim) {
         if line.starts_with("<page ") {
-            pages.push(Page { width: number(line, "width"), height: number(line, "height"), words: Vec::new() });
+            pages.push(Page { words: Vec::new() });
         } else if line.starts_with("<word ") {
             let text = line.split('>').nth(1).and_then(|rest| rest.split('<').next()).unwrap_or("").to_owned();
             let [left, top, right, bottom] = ["xMin", "yMin", "xMax", "yMax"].map(|name| number(line, name));
@@ -153,10 +224,18 @@ pub(crate) fn pages(path: &str) -> Vec<Page> {
     pages
 }
 
-/// The sizes of letters in use, points, from the content itself: the face's size after every
-/// scaling. The thin space inside a measure has no ink and is passed over.
-pub(crate) fn letter_sizes(path: &str) -> Vec<f64> {
-    let plain = tool("qpdf", &["--qdf", "--object-streams=disable", path, "-"]);
-    let _ = plain;
-    Vec::new()
+/// Height of a word's box over the size of its letters: ascender and descender of the text face
+/// (1.011 and 0.353 in its `hhea` table). The display face's box is lower, so its letters are
+/// taken for smaller than they are.
+const BOX_OF_LETTERS: f64 = 1.364;
+
+/// The sizes of the letters of every word, points, and the word.
+pub(crate) fn letter_sizes(path: &str) -> Vec<(f64, String)> {
+    let size = |word: &Word| {
+        let (across, down) = (word.right - word.left, word.bottom - word.top);
+        // Up to three letters may be turned: they are narrower than high.
+        let height = if word.text.chars().count() <= 3 { across.max(down) } else { down };
+        height / BOX_OF_LETTERS
+    };
+    pages(path).iter().flat_map(|page| &page.words).map(|word| (size(word), word.text.clone())).collect()
 }

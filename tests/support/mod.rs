@@ -7,12 +7,12 @@ use trimwright::project::Project;
 use trimwright::source::Source;
 
 /// Runs a design text through every stage.
-pub fn run(text: &str) -> Outcome {
+pub(crate) fn run(text: &str) -> Outcome {
     pipeline::run(&Source::new("design.yaml", text), "design")
 }
 
 /// The first edition of a design that must have no error.
-pub fn sound(text: &str) -> Project {
+pub(crate) fn sound(text: &str) -> Project {
     let outcome = run(text);
     let errors: Vec<String> = outcome.findings.iter().map(|f| format!("{}: {}", f.code, f.message)).collect();
     assert!(!outcome.has_errors(), "{errors:#?}");
@@ -20,7 +20,7 @@ pub fn sound(text: &str) -> Project {
 }
 
 /// `code@line` of every finding.
-pub fn found(text: &str) -> Vec<String> {
+pub(crate) fn found(text: &str) -> Vec<String> {
     let source = Source::new("design.yaml", text);
     let outcome = pipeline::run(&source, "design");
     outcome
@@ -31,17 +31,17 @@ pub fn found(text: &str) -> Vec<String> {
 }
 
 /// The project's own folder.
-pub fn root() -> PathBuf {
+pub(crate) fn root() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR"))
 }
 
 /// A demo design's path.
-pub fn demo(name: &str) -> PathBuf {
+pub(crate) fn demo(name: &str) -> PathBuf {
     root().join("designs").join(format!("{name}.yaml"))
 }
 
 /// Every demo design, sorted.
-pub fn demos() -> Vec<PathBuf> {
+pub(crate) fn demos() -> Vec<PathBuf> {
     let mut demos: Vec<PathBuf> = std::fs::read_dir(root().join("designs"))
         .expect("designs/")
         .map(|entry| entry.expect("an entry").path())
@@ -52,7 +52,7 @@ pub fn demos() -> Vec<PathBuf> {
 }
 
 /// The program, run in a folder.
-pub fn trimwright(folder: &Path, arguments: &[&str]) -> Output {
+pub(crate) fn trimwright(folder: &Path, arguments: &[&str]) -> Output {
     Command::new(env!("CARGO_BIN_EXE_trimwright"))
         .current_dir(folder)
         .env_remove("CLICOLOR_FORCE")
@@ -62,7 +62,7 @@ pub fn trimwright(folder: &Path, arguments: &[&str]) -> Output {
 }
 
 /// A general-purpose tool that the tests need; its output must be a success.
-pub fn tool(name: &str, arguments: &[&str]) -> String {
+pub(crate) fn tool(name: &str, arguments: &[&str]) -> String {
     let output = Command::new(name)
         .args(arguments)
         .output()

@@ -10,7 +10,7 @@ use annotate_snippets::{Annotation, AnnotationKind, Level, Origin, Renderer, Sni
 const MOST: usize = 500;
 
 /// Every finding in the order given, an empty line between two, ending with a line break.
-/// Nothing at all where there are none. Past [`MOST`] only their number is said.
+/// Nothing at all where there are none. Past 500 only their number is said.
 #[must_use]
 pub fn text(source: &Source, findings: &[Finding], colour: bool) -> String {
     let renderer = if colour { Renderer::styled() } else { Renderer::plain() };

@@ -51,8 +51,9 @@ impl Lanes {
         self.caps
     }
 
-    fn shift(&self, kind: usize) -> u32 {
-        self.bits * u32::try_from(kind).unwrap_or(u32::MAX)
+    const fn shift(&self, kind: usize) -> u32 {
+        // There are at most 64 kinds.
+        self.bits * kind as u32
     }
 
     /// One of a kind, or nothing where none is wanted.
@@ -63,9 +64,10 @@ impl Lanes {
 
     /// How many of a kind.
     #[must_use]
-    pub fn count(&self, counts: Counts, kind: usize) -> u32 {
-        let lane = (counts >> self.shift(kind)) & ((1_u128 << (self.bits - 1)) - 1);
-        u32::try_from(lane).unwrap_or(u32::MAX)
+    #[inline]
+    pub const fn count(&self, counts: Counts, kind: usize) -> u32 {
+        // A lane is no wider than a count: the mask leaves nothing to be lost.
+        ((counts >> self.shift(kind)) & ((1_u128 << (self.bits - 1)) - 1)) as u32
     }
 
     /// Packs counts, each capped at what is wanted.
@@ -107,6 +109,21 @@ impl Lanes {
         (other & fill) | (one & !fill & !self.guards)
     }
 
+    /// The greater count of every kind.
+    #[must_use]
+    #[inline]
+    pub const fn greater(&self, one: Counts, other: Counts) -> Counts {
+        // A lane's sum less its lesser; no lane borrows, since the lesser is in the sum.
+        one + (other - self.lesser(one, other))
+    }
+
+    /// What `one` has of every kind more than `other`; nothing where it has fewer.
+    #[must_use]
+    #[inline]
+    pub const fn beyond(&self, one: Counts, other: Counts) -> Counts {
+        one - self.lesser(one, other)
+    }
+
     /// The sum, clipped at what is wanted.
     #[must_use]
     #[inline]
@@ -131,6 +148,8 @@ mod tests {
         assert_eq!(lanes.unpack(lanes.lesser(pa, pb)), [1, 5, 0, 0, 0]);
         assert!(!lanes.covers(pa, pb) && !lanes.covers(pb, pa));
         assert!(lanes.covers(lanes.sum(pa, pb), pa) && lanes.covers(lanes.sum(pa, pb), pb));
+        assert_eq!(lanes.unpack(lanes.greater(pa, pb)), [2, 11, 1, 0, 7]);
+        assert_eq!(lanes.unpack(lanes.beyond(pa, pb)), [0, 6, 0, 0, 7]);
         assert_eq!(lanes.total(pa), 19);
         assert_eq!(lanes.one(3), 0);
     }

@@ -28,6 +28,9 @@ pub struct Lot {
     pub hand: Option<Hand>,
 }
 
+/// Sheets of a stack, what each gives, and how many there are of them.
+type Chosen = (usize, Vec<u32>, u32);
+
 /// Sheets cut alike.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Alike {
@@ -72,7 +75,7 @@ impl Lot {
         self.kinds.iter().map(|kind| kind.wanted).collect()
     }
 
-    fn area(&self, stack: usize) -> i128 {
+    pub(super) fn area(&self, stack: usize) -> i128 {
         i128::from(self.stacks[stack].width) * i128::from(self.stacks[stack].height)
     }
 
@@ -112,9 +115,9 @@ pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
     let Some(mut least) = lot.least_by_area() else { return Cover::No };
     let at_hand = lot.stacks.iter().fold(0_u32, |sum, stack| sum.saturating_add(stack.count)).min(pieces);
     let mut proven = true;
-    let mut fronts = Fronts::new(lot, limits);
-    for sheets in least..=at_hand {
-        let (found, complete) = cover_with(lot, sheets, &mut fronts, limits);
+    let first = least;
+    for sheets in first..=at_hand {
+        let (found, complete) = cover_with(lot, sheets, limits);
         if let Some(sheets) = found {
             return Cover::Yes(Covered { sheets, least_sheets: least });
         }
@@ -126,8 +129,23 @@ pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
     if proven { Cover::No } else { Cover::Unknown }
 }
 
-/// Covers with exactly so many sheets; and whether not finding one is a proof.
-fn cover_with(lot: &Lot, sheets: u32, fronts: &mut Fronts<'_>, limits: &Limits) -> (Option<Vec<Alike>>, bool) {
+/// Whether all sheets at hand together give everything, however many that takes.
+#[must_use]
+pub(super) fn gives_all(lot: &Lot, limits: &Limits) -> Cover {
+    let pieces = lot.wanted().iter().fold(0_u32, |sum, n| sum.saturating_add(*n));
+    let at_hand = lot.stacks.iter().fold(0_u32, |sum, stack| sum.saturating_add(stack.count)).min(pieces);
+    if at_hand == 0 || lot.least_by_area().is_none() {
+        return if pieces == 0 { Cover::Yes(Covered { sheets: Vec::new(), least_sheets: 0 }) } else { Cover::No };
+    }
+    match cover_with(lot, at_hand, limits) {
+        (Some(sheets), _) => Cover::Yes(Covered { sheets, least_sheets: 0 }),
+        (None, true) => Cover::No,
+        (None, false) => Cover::Unknown,
+    }
+}
+
+/// Covers with at most so many sheets; and whether not finding a way is a proof.
+fn cover_with(lot: &Lot, sheets: u32, limits: &Limits) -> (Option<Vec<Alike>>, bool) {
     let wanted = lot.wanted();
     // Evenly over sheets of one kind: no search over vectors is needed where that fits.
     let share: Vec<u32> = wanted.iter().map(|n| n.div_ceil(sheets)).collect();
@@ -148,26 +166,34 @@ fn cover_with(lot: &Lot, sheets: u32, fronts: &mut Fronts<'_>, limits: &Limits) 
     if sheets == 1 {
         return (None, refused);
     }
-    let Some(complete) = fronts.fill(sheets) else { return (None, false) };
-    for stack in 0..lot.stacks.len() {
-        if lot.stacks[stack].count < sheets {
-            continue;
-        }
-        let fits = |counts: &[u32]| fronts.fits(stack, counts);
-        if let Some(shares) = in_two_ways(&wanted, sheets, fits)
-            && let Some(found) = realise(lot, stack, &shares, None, limits)
-        {
-            return (Some(found), false);
+    let Some(lanes) = Lanes::new(&wanted) else { return (None, false) };
+    let fill = |round| Fronts::fill(lot, &lanes, sheets, round, limits);
+    let fronts = fill(Round::Hand);
+    if let Some(found) = fronts.cut(sheets, limits) {
+        return (Some(found), false);
+    }
+    let binds = lot.problem(0, &wanted).hand_binds();
+    if !binds && fronts.refute(sheets, limits) {
+        return (None, true);
+    }
+    if !fronts.complete {
+        for round in [Round::FewOfAll, Round::FewOfBlocks] {
+            if let Some(found) = fill(round).cut(sheets, limits) {
+                return (Some(found), false);
+            }
         }
     }
-    let mut nodes = limits.nodes;
-    let Some(chosen) = fronts.choose(sheets, &mut nodes) else { return (None, complete && nodes > 0) };
-    let mut found: Vec<Alike> = Vec::new();
-    for (stack, counts, times) in chosen {
-        let Fit::Yes(cut) = cut_sheet(&lot.problem(stack, &counts), limits) else { return (None, false) };
-        found.push(Alike { stack, times, cut, counts });
+    if !binds {
+        return (None, false);
     }
-    (Some(found), false)
+    // What no hand without rules can do, none can; else the sums need the hand's own lengths too.
+    if fill(Round::NoRules).refute(sheets, limits) {
+        return (None, true);
+    }
+    let fronts = fill(Round::Held);
+    let found = fronts.cut(sheets, limits);
+    let refuted = found.is_none() && fronts.refute(sheets, limits);
+    (found, refuted)
 }
 
 /// Cuts sheets of one kind by shares.
@@ -179,7 +205,7 @@ fn realise(
     limits: &Limits,
 ) -> Option<Vec<Alike>> {
     let mut all = Vec::new();
-    for (counts, times) in shares {
+    for (counts, times) in shares.iter().filter(|(counts, _)| counts.iter().any(|&n| n > 0)) {
         let cut = match known {
             Some((same, cut)) if same == counts => cut.clone(),
             _ => match cut_sheet(&lot.problem(stack, counts), limits) {
@@ -246,91 +272,129 @@ fn in_two_ways(wanted: &[u32], sheets: u32, fits: impl Fn(&[u32]) -> bool) -> Op
     None
 }
 
-/// The maximal vectors of each kind of sheet.
+/// What the maximal vectors are looked for with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Round {
+    /// Cuts at sums of pieces, as the hand can make them.
+    Hand,
+    /// The same, the best few of every part.
+    FewOfAll,
+    /// Cuts at so many times one side, the best few of every part.
+    FewOfBlocks,
+    /// The rules of the hand off.
+    NoRules,
+    /// Cuts at sums of pieces and the hand's own lengths.
+    Held,
+}
+
+/// The maximal vectors of each kind of sheet that can be one of so many.
 struct Fronts<'l> {
     lot: &'l Lot,
-    limits: &'l Limits,
-    lanes: Option<Lanes>,
-    filled: Option<(Vec<Vec<Counts>>, bool)>,
-    /// The number of sheets that they are filled for.
-    sheets: u32,
+    lanes: &'l Lanes,
+    vectors: Vec<Vec<Counts>>,
+    /// Whether none is wanting, so that finding no sum is a proof.
+    complete: bool,
 }
 
 impl<'l> Fronts<'l> {
-    fn new(lot: &'l Lot, limits: &'l Limits) -> Self {
-        Self { lot, limits, lanes: Lanes::new(&lot.wanted()), filled: None, sheets: 0 }
+    fn fill(lot: &'l Lot, lanes: &'l Lanes, sheets: u32, round: Round, limits: &Limits) -> Self {
+        let mut fronts = Self { lot, lanes, vectors: Vec::new(), complete: lanes.whole() };
+        for stack in 0..lot.stacks.len() {
+            let vectors = if lot.stacks[stack].count == 0 {
+                Vec::new()
+            } else {
+                fronts.front_of(stack, sheets, round, limits).unwrap_or_else(|| {
+                    fronts.complete = false;
+                    Vec::new()
+                })
+            };
+            fronts.vectors.push(vectors);
+        }
+        fronts
     }
 
-    /// Fills them for so many sheets; says whether they are complete.
-    fn fill(&mut self, sheets: u32) -> Option<bool> {
-        if let Some((_, complete)) = self.filled.as_ref().filter(|_| self.sheets == sheets) {
-            return Some(*complete);
-        }
-        self.sheets = sheets;
-        let lanes = self.lanes.as_ref()?;
+    /// The vectors of one kind of sheet, the largest first; none where room ran out. Which are
+    /// whole is noted.
+    fn front_of(&mut self, stack: usize, sheets: u32, round: Round, limits: &Limits) -> Option<Vec<Counts>> {
         let wanted = self.lot.wanted();
-        let mut fronts = Vec::new();
-        let mut complete = true;
-        for stack in 0..self.lot.stacks.len() {
-            let (front, whole) = self.front_of(stack, &wanted, lanes);
-            complete &= whole;
-            fronts.push(front);
-        }
-        self.filled = Some((fronts, complete));
-        Some(complete)
-    }
-
-    fn front_of(&self, stack: usize, wanted: &[u32], lanes: &Lanes) -> (Vec<Counts>, bool) {
-        let (problem, unit) = self.lot.problem(stack, wanted).in_largest_unit();
+        let (mut problem, unit) = self.lot.problem(stack, &wanted).in_largest_unit();
         // However full the other sheets are, this one must give the rest.
-        let largest = (0..self.lot.stacks.len()).map(|stack| self.lot.area(stack)).max().unwrap_or(0);
-        let others = (largest / (i128::from(unit) * i128::from(unit)) + 1) * i128::from(self.sheets.saturating_sub(1));
-        let area = i64::try_from((problem.area_of(wanted) - others).max(0)).unwrap_or(0);
-        let exact = if problem.hand_binds() { Cuts::AllAndHeld } else { Cuts::All };
-        for (cuts, beam) in [(exact, None), (Cuts::All, Some(6)), (Cuts::Blocks, Some(6))] {
-            let mut budget = self.limits.fit;
-            let question = Question { leftovers: None, area, beam, root: true };
-            let Some(ground) = Ground::new(&problem, lanes, cuts, usize::MAX) else { continue };
-            let table = Table::fill(&ground, question, &mut budget);
-            let (x, y) = ground.sheet();
-            let mut front: Vec<(i64, Counts)> =
-                table.front(x, y).iter().map(|entry| (entry.area, entry.counts)).collect();
-            if front.is_empty() {
-                continue;
-            }
-            front.sort_unstable_by(|a, b| b.cmp(a));
-            return (front.into_iter().map(|(_, counts)| counts).collect(), table.complete());
+        let largest = (0..self.lot.stacks.len())
+            .filter(|&stack| self.lot.stacks[stack].count > 0)
+            .map(|stack| self.lot.area(stack))
+            .max()
+            .unwrap_or(0);
+        let others = (largest / (i128::from(unit) * i128::from(unit)) + 1) * i128::from(sheets - 1);
+        let area = i64::try_from((problem.area_of(&wanted) - others).max(0)).unwrap_or(0);
+        let (cuts, beam) = match round {
+            Round::Hand | Round::NoRules => (Cuts::All, None),
+            Round::Held => (Cuts::AllAndHeld, None),
+            Round::FewOfAll => (Cuts::All, Some(6)),
+            Round::FewOfBlocks => (Cuts::Blocks, Some(6)),
+        };
+        if round == Round::NoRules {
+            problem = problem.without_hand();
         }
-        let node = super::greedy::fill(&problem);
-        (vec![lanes.pack(&node.counts(wanted.len()))], false)
+        let question = Question { leftovers: None, area, beam, root: true };
+        let mut budget = limits.fit;
+        let ground = Ground::new(&problem, self.lanes, cuts, usize::MAX)?;
+        let table = Table::fill(&ground, question, &mut budget);
+        self.complete &= table.complete();
+        let (x, y) = ground.sheet();
+        let mut front: Vec<(i64, Counts)> = table.front(x, y).iter().map(|entry| (entry.area, entry.counts)).collect();
+        front.sort_unstable_by(|a, b| b.cmp(a));
+        Some(front.into_iter().map(|(_, counts)| counts).collect())
     }
 
     fn fits(&self, stack: usize, counts: &[u32]) -> bool {
-        let (Some(lanes), Some((fronts, _))) = (&self.lanes, &self.filled) else { return false };
-        let packed = lanes.pack(counts);
-        lanes.unpack(packed) == counts && fronts[stack].iter().any(|&front| lanes.covers(front, packed))
+        let packed = self.lanes.pack(counts);
+        self.lanes.unpack(packed) == counts && self.vectors[stack].iter().any(|&front| self.lanes.covers(front, packed))
     }
 
-    /// Vectors for so many sheets that add up to all that is wanted: `(stack, counts, times)`.
-    fn choose(&self, sheets: u32, nodes: &mut u64) -> Option<Vec<(usize, Vec<u32>, u32)>> {
-        let lanes = self.lanes.as_ref()?;
-        let (fronts, _) = self.filled.as_ref()?;
+    /// Cuts so many sheets by these vectors, if they add up to all that is wanted.
+    fn cut(&self, sheets: u32, limits: &Limits) -> Option<Vec<Alike>> {
+        let wanted = self.lot.wanted();
+        for stack in (0..self.lot.stacks.len()).filter(|&stack| self.lot.stacks[stack].count >= sheets) {
+            if let Some(shares) = in_two_ways(&wanted, sheets, |counts| self.fits(stack, counts))
+                && let Some(found) = realise(self.lot, stack, &shares, None, limits)
+            {
+                return Some(found);
+            }
+        }
+        let (chosen, _) = self.choose(sheets, limits);
+        let mut found = Vec::new();
+        for (stack, counts, times) in chosen? {
+            let Fit::Yes(cut) = cut_sheet(&self.lot.problem(stack, &counts), limits) else { return None };
+            found.push(Alike { stack, times, cut, counts });
+        }
+        Some(found)
+    }
+
+    /// Whether it is proven that so many sheets cannot do.
+    fn refute(&self, sheets: u32, limits: &Limits) -> bool {
+        let (chosen, searched) = self.choose(sheets, limits);
+        self.complete && searched && chosen.is_none()
+    }
+
+    /// Vectors for so many sheets that add up to all that is wanted; and
+    /// whether all were looked at.
+    fn choose(&self, sheets: u32, limits: &Limits) -> (Option<Vec<Chosen>>, bool) {
+        let lanes = self.lanes;
+        // Where a count is capped the demand cannot be told from the word.
+        if !lanes.whole() {
+            return (None, false);
+        }
         let mut all: Vec<(usize, Counts)> = Vec::new();
-        for (stack, front) in fronts.iter().enumerate() {
+        for (stack, front) in self.vectors.iter().enumerate() {
             all.extend(front.iter().map(|&counts| (stack, counts)));
         }
         let mut left: Vec<u32> = self.lot.stacks.iter().map(|stack| stack.count).collect();
-        let mut chosen = Vec::new();
-        // Where a count is capped the demand cannot be told from the word.
-        let wanted = self.lot.wanted();
-        if lanes.unpack(lanes.pack(&wanted)) != wanted {
-            return None;
-        }
-        if !search(lanes, &all, 0, sheets, lanes.caps(), &mut left, &mut chosen, nodes) {
-            return None;
+        let (mut chosen, mut nodes) = (Vec::new(), limits.nodes);
+        if !search(lanes, &all, 0, sheets, lanes.caps(), &mut left, &mut chosen, &mut nodes) {
+            return (None, nodes > 0);
         }
         let mut missing = lanes.caps();
-        let mut found: Vec<(usize, Vec<u32>, u32)> = Vec::new();
+        let mut found: Vec<Chosen> = Vec::new();
         for &pick in &chosen {
             let (stack, counts) = all[pick];
             let part = lanes.lesser(counts, missing);
@@ -342,7 +406,7 @@ impl<'l> Fronts<'l> {
             }
         }
         found.retain(|(_, counts, _)| counts.iter().any(|&n| n > 0));
-        Some(found)
+        (Some(found), true)
     }
 }
 

@@ -12,8 +12,6 @@ pub struct Kind {
     pub quarter: bool,
     /// How many are wanted.
     pub wanted: u32,
-    /// What one is worth, for [`super::value`]; the plans of designs do not look at it.
-    pub value: u64,
 }
 
 /// What a hand at a trimmer can do (common practice of the trade, no source).

@@ -30,13 +30,16 @@ impl Default for Limits {
         Self {
             fit: Budget { pairs: 60_000_000, entries: 4_000_000 },
             cuts: Budget { pairs: 12_000_000, entries: 1_000_000 },
-            ways: 12_000_000,
+            ways: 2_000_000,
             leftovers: 8,
             looks: 6_000,
             nodes: 100_000,
         }
     }
 }
+
+/// Entries kept of one part where not all can be.
+const BEAM: usize = 150;
 
 /// One sheet cut.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -113,28 +116,23 @@ fn in_fewest_cuts(
 ) -> Option<CutSheet> {
     let ground = Ground::new(problem, lanes, Cuts::All, limits.ways)?;
     let free = problem.without_hand();
-    let free_ground =
-        if problem.hand_binds() { Some(Ground::new(&free, lanes, Cuts::All, limits.ways)?) } else { None };
+    let mut proof = problem.hand_binds().then(|| Proof::new(problem, &free, lanes, limits));
     let mut budget = limits.cuts;
     let mut sure = true;
     for leftovers in *least..=limits.leftovers {
         let question = Question { leftovers: Some(leftovers), ..question };
         let table = Table::fill(&ground, question, &mut budget);
-        if let Some(parts) = table.reaches(lanes.caps(), &mut budget) {
-            let ways = ways(&table, parts, limits);
-            if !ways.is_empty() {
-                return Some(CutSheet { ways, least_leftovers: *least });
-            }
+        if let Some(ways) = ways_to(&table, &mut budget, limits) {
+            return Some(CutSheet { ways, least_leftovers: *least });
         }
         if !table.complete() || budget.pairs == 0 {
             break;
         }
-        // Where the rules bind, so few leftovers are out of reach for certain only where they are
-        // even with the rules off.
-        sure &= free_ground.as_ref().is_none_or(|ground| {
-            let table = Table::fill(ground, question, &mut budget);
-            table.complete() && table.reaches(lanes.caps(), &mut budget).is_none() && budget.pairs > 0
-        });
+        match proof.as_mut().map_or(Shown::No, |proof| proof.show(question, &mut budget, limits)) {
+            Shown::No => {}
+            Shown::Ways(ways) => return Some(CutSheet { ways, least_leftovers: *least }),
+            Shown::Nothing => sure = false,
+        }
         if sure {
             *least = leftovers + 1;
         }
@@ -142,18 +140,62 @@ fn in_fewest_cuts(
     None
 }
 
+/// Where the rules of the hand bind, a search at sums of pieces alone proves nothing. So few
+/// leftovers are out of reach for certain where they are even with the rules off, or where the
+/// hand's own lengths are in the sums too.
+struct Proof<'a> {
+    free: Option<Ground<'a>>,
+    held: Option<Option<Ground<'a>>>,
+    problem: &'a Problem,
+    lanes: &'a Lanes,
+}
+
+enum Shown {
+    No,
+    Ways(Vec<Node>),
+    Nothing,
+}
+
+impl<'a> Proof<'a> {
+    fn new(problem: &'a Problem, free: &'a Problem, lanes: &'a Lanes, limits: &Limits) -> Self {
+        Self { free: Ground::new(free, lanes, Cuts::All, limits.ways), held: None, problem, lanes }
+    }
+
+    fn show(&mut self, question: Question, budget: &mut Budget, limits: &Limits) -> Shown {
+        if let Some(free) = &self.free {
+            let table = Table::fill(free, question, budget);
+            if table.complete() && table.reaches(self.lanes.caps(), budget).is_none() && budget.pairs > 0 {
+                return Shown::No;
+            }
+        }
+        let (problem, lanes) = (self.problem, self.lanes);
+        let held = self.held.get_or_insert_with(|| Ground::new(problem, lanes, Cuts::AllAndHeld, limits.ways));
+        let Some(held) = held else { return Shown::Nothing };
+        let table = Table::fill(held, question, budget);
+        match ways_to(&table, budget, limits) {
+            Some(ways) => Shown::Ways(ways),
+            None if table.complete() && budget.pairs > 0 => Shown::No,
+            None => Shown::Nothing,
+        }
+    }
+}
+
+/// Ways to all that is wanted, if the table reaches it.
+fn ways_to(table: &Table<'_>, budget: &mut Budget, limits: &Limits) -> Option<Vec<Node>> {
+    let parts = table.reaches(table.ground.lanes.caps(), budget)?;
+    let ways = ways(table, if parts == 0 { u32::MAX } else { parts }, limits);
+    (!ways.is_empty()).then_some(ways)
+}
+
 /// The same with cuts at so many times one side only, where the whole search is too long.
 fn in_blocks(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Option<CutSheet> {
     let ground = Ground::new(problem, lanes, Cuts::Blocks, usize::MAX)?;
     let mut budget = limits.cuts;
     for leftovers in least..=limits.leftovers {
-        let question = Question { leftovers: Some(leftovers), ..question };
+        let question = Question { leftovers: Some(leftovers), beam: Some(BEAM), ..question };
         let table = Table::fill(&ground, question, &mut budget);
-        if let Some(parts) = table.reaches(lanes.caps(), &mut budget) {
-            let ways = ways(&table, parts, limits);
-            if !ways.is_empty() {
-                return Some(CutSheet { ways, least_leftovers: least });
-            }
+        if let Some(ways) = ways_to(&table, &mut budget, limits) {
+            return Some(CutSheet { ways, least_leftovers: least });
         }
         if budget.pairs == 0 {
             break;
@@ -193,12 +235,9 @@ fn fits_at_all(problem: &Problem, lanes: &Lanes, question: Question, least: u32,
 }
 
 fn reached(table: &Table<'_>, budget: &mut Budget, least: u32, limits: &Limits) -> Option<CutSheet> {
-    let lanes = table.ground.lanes;
-    if !lanes.whole() || table.reaches(lanes.caps(), budget).is_none() {
-        return None;
-    }
-    let ways = ways(table, u32::MAX, limits);
-    (!ways.is_empty()).then_some(CutSheet { ways, least_leftovers: least })
+    let whole = table.ground.lanes.whole();
+    let ways = if whole { ways_to(table, budget, limits)? } else { return None };
+    Some(CutSheet { ways, least_leftovers: least })
 }
 
 fn ways(table: &Table<'_>, parts: u32, limits: &Limits) -> Vec<Node> {

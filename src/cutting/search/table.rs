@@ -18,6 +18,8 @@ pub(crate) struct Entry {
     pub(crate) area: i64,
     /// Parts it is cut into, where parts are counted; else 0.
     pub(crate) parts: u32,
+    /// Pieces in the counts, kept beside them: taking counts apart is slow.
+    pieces: u32,
 }
 
 /// What is asked of the table.
@@ -82,7 +84,7 @@ impl<'a> Ground<'a> {
         }
         let areas = problem.kinds.iter().map(|kind| i64::try_from(kind.area()).unwrap_or(i64::MAX / 4)).collect();
         let mut ground = Self { problem, lanes, across, up, outside: Vec::new(), areas };
-        ground.outside = ground.most_outside();
+        ground.find_most_outside();
         Some(ground)
     }
 
@@ -104,22 +106,19 @@ impl<'a> Ground<'a> {
 
     /// The programme of Gilmore and Gomory (1966, from memory) with areas for values, then the same
     /// from the sheet down to its parts.
-    fn most_outside(&self) -> Vec<i64> {
+    fn find_most_outside(&mut self) {
         let (columns, rows) = (self.across.classes.len(), self.up.classes.len());
         let mut inside = vec![0_i64; columns * rows];
         for x in 0..columns {
             for y in 0..rows {
-                let mut best = 0;
-                for kind in 0..self.problem.kinds.len() {
-                    if self.is_piece(kind, x, y) {
-                        best = self.areas[kind];
-                    }
-                }
+                let pieces = (0..self.problem.kinds.len()).filter(|&kind| self.is_piece(kind, x, y));
+                let mut best = pieces.map(|kind| self.areas[kind]).max().unwrap_or(0);
                 for way in &self.across.partings[x] {
                     best = best.max(inside[way.first * rows + y] + inside[way.rest * rows + y]);
                 }
+                let column = &inside[x * rows..(x + 1) * rows];
                 for way in &self.up.partings[y] {
-                    best = best.max(inside[x * rows + way.first] + inside[x * rows + way.rest]);
+                    best = best.max(column[way.first] + column[way.rest]);
                 }
                 inside[x * rows + y] = best;
             }
@@ -140,7 +139,7 @@ impl<'a> Ground<'a> {
                 }
             }
         }
-        outside
+        self.outside = outside;
     }
 }
 
@@ -179,27 +178,27 @@ impl<'a> Table<'a> {
         &self.entries[start..end]
     }
 
-    /// Two entries side by side, if the pair is worth keeping in a part that must hold `least`.
+    /// Two entries side by side, if the pair is worth keeping in a part that must give so much.
     #[inline]
-    pub(crate) fn join(&self, one: &Entry, other: &Entry, least: i64) -> Option<Entry> {
-        if one.area + other.area < least {
-            return None;
-        }
-        let counts = self.ground.lanes.sum(one.counts, other.counts);
-        let area = if counts == one.counts.wrapping_add(other.counts) {
-            one.area + other.area
-        } else {
-            let area = self.ground.area(counts);
-            if area < least {
-                return None;
-            }
-            area
-        };
+    fn join(&self, one: &Entry, other: &Entry, least: i64) -> Option<Entry> {
+        let lanes = self.ground.lanes;
         let parts = one.parts + other.parts;
-        if self.question.leftovers.is_some_and(|most| parts > self.ground.lanes.total(counts) + most) {
+        let too_many = |pieces: u32| self.question.leftovers.is_some_and(|most| parts > pieces + most);
+        let pieces = one.pieces + other.pieces;
+        // Clipping only makes pieces into leftovers.
+        if too_many(pieces) {
             return None;
         }
-        Some(Entry { counts, area, parts })
+        let counts = lanes.sum(one.counts, other.counts);
+        if counts == one.counts.wrapping_add(other.counts) {
+            return Some(Entry { counts, area: one.area + other.area, parts, pieces });
+        }
+        let area = self.ground.area(counts);
+        if area < least {
+            return None;
+        }
+        let pieces = lanes.total(counts);
+        (!too_many(pieces)).then_some(Entry { counts, area, parts, pieces })
     }
 
     fn fill_cells(&mut self, budget: &mut Budget) {
@@ -212,10 +211,8 @@ impl<'a> Table<'a> {
                 }
                 kept.clear();
                 let fine = self.fill_cell(x, y, &mut kept, budget);
-                if let Some(beam) = self.question.beam
-                    && kept.len() > beam
-                {
-                    kept.sort_by(|a, b| b.area.cmp(&a.area).then(a.parts.cmp(&b.parts)).then(b.counts.cmp(&a.counts)));
+                kept.sort_unstable_by_key(|entry| (std::cmp::Reverse(entry.area), entry.parts, entry.counts));
+                if let Some(beam) = self.question.beam {
                     kept.truncate(beam);
                 }
                 if !fine || self.entries.len() + kept.len() > budget.entries {
@@ -231,19 +228,20 @@ impl<'a> Table<'a> {
 
     fn fill_cell(&self, x: usize, y: usize, kept: &mut Vec<Entry>, budget: &mut Budget) -> bool {
         let ground = self.ground;
-        let outside = ground.outside[x * ground.up.classes.len() + y];
-        if outside < 0 {
+        let cell = x * ground.up.classes.len() + y;
+        if ground.outside[cell] < 0 {
             return true;
         }
-        let least = self.question.area - outside;
+        let least = self.question.area - ground.outside[cell];
         let counting = u32::from(self.question.leftovers.is_some());
         for kind in 0..ground.problem.kinds.len() {
+            let one = ground.lanes.one(kind);
             if ground.is_piece(kind, x, y) && ground.areas[kind] >= least {
-                self.keep(kept, Entry { counts: ground.lanes.one(kind), area: ground.areas[kind], parts: counting });
+                self.keep(kept, Entry { counts: one, area: ground.areas[kind], parts: counting, pieces: 1 });
             }
         }
         if least <= 0 && self.question.leftovers != Some(0) {
-            self.keep(kept, Entry { counts: 0, area: 0, parts: counting });
+            self.keep(kept, Entry { counts: 0, area: 0, parts: counting, pieces: 0 });
         }
         for parting in &ground.across.partings[x] {
             if !self.meet(self.front(parting.first, y), self.front(parting.rest, y), least, kept, budget) {
@@ -262,17 +260,24 @@ impl<'a> Table<'a> {
         if ones.is_empty() || others.is_empty() {
             return true;
         }
-        if !budget.spend((ones.len() * others.len()) as u64) {
-            return false;
-        }
+        // Fronts stand in order of area, the largest first, so the first that is too small ends it.
+        let mut met = 1_u64;
         for one in ones {
+            if one.area + others[0].area < least {
+                break;
+            }
             for other in others {
+                met += 1;
+                if one.area + other.area < least {
+                    break;
+                }
                 if let Some(entry) = self.join(one, other, least) {
+                    met += kept.len() as u64 / 16;
                     self.keep(kept, entry);
                 }
             }
         }
-        true
+        budget.spend(met)
     }
 
     /// Keeps an entry unless one that is kept is as good, and drops those it is better than.
@@ -304,20 +309,25 @@ impl<'a> Table<'a> {
         let least = ground.area(target);
         let parts = u32::from(self.question.leftovers.is_some());
         for kind in (0..ground.problem.kinds.len()).filter(|&kind| ground.is_piece(kind, x, y)) {
-            note(Entry { counts: ground.lanes.one(kind), area: ground.areas[kind], parts });
+            note(Entry { counts: ground.lanes.one(kind), area: ground.areas[kind], parts, pieces: 1 });
         }
         let sides = ground.across.partings[x].iter().map(|p| (self.front(p.first, y), self.front(p.rest, y)));
         let ends = ground.up.partings[y].iter().map(|p| (self.front(x, p.first), self.front(x, p.rest)));
         for (ones, others) in sides.chain(ends) {
-            if !budget.spend((ones.len() * others.len()) as u64) {
-                break;
-            }
+            let mut met = 1;
             for one in ones {
                 for other in others {
+                    met += 1;
+                    if one.area + other.area < least {
+                        break;
+                    }
                     if let Some(entry) = self.join(one, other, least) {
                         note(entry);
                     }
                 }
+            }
+            if !budget.spend(met) {
+                break;
             }
         }
         best

@@ -46,21 +46,22 @@ impl Default for ValueLimits {
 /// Prices are in this part of a unit of value.
 const SCALE: i64 = 64;
 
-/// The most value with as many copies as fit; `wanted` is not looked at. None where the sheet has
-/// too many points, or values too large.
+/// The most value with as many copies as fit; `wanted` is not looked at. `values` says what one of
+/// each kind is worth. None where the sheet has too many points, values are too large, or their
+/// number is not that of the kinds.
 #[must_use]
-pub fn unlimited(problem: &Problem, limits: &ValueLimits) -> Option<Valued> {
-    let plate = Plate::new(problem, limits)?;
+pub fn unlimited(problem: &Problem, values: &[u64], limits: &ValueLimits) -> Option<Valued> {
+    let plate = Plate::new(problem, values, limits)?;
     let worth = plate.worths(1)?;
     let inside = plate.inside(&worth);
     let value = u64::try_from(*inside.last()?).ok()?;
     Some(Valued { value, bound: value, states: inside.len(), bytes: inside.len() * size_of::<i64>() })
 }
 
-/// The most value with at most `wanted` copies of each kind.
+/// The most value with at most `wanted` copies of each kind, `values` and none as above.
 #[must_use]
-pub fn limited(problem: &Problem, limits: &ValueLimits) -> Option<Valued> {
-    let plate = Plate::new(problem, limits)?;
+pub fn limited(problem: &Problem, values: &[u64], limits: &ValueLimits) -> Option<Valued> {
+    let plate = Plate::new(problem, values, limits)?;
     let wanted: Vec<u32> = problem.kinds.iter().map(|kind| kind.wanted).collect();
     let lanes = Lanes::new(&wanted).filter(Lanes::whole)?;
     let worth = plate.worths(SCALE)?;
@@ -101,6 +102,7 @@ pub fn limited(problem: &Problem, limits: &ValueLimits) -> Option<Valued> {
 /// The sheet's sizes of part.
 struct Plate<'p> {
     problem: &'p Problem,
+    values: &'p [u64],
     across: Raster,
     up: Raster,
 }
@@ -113,7 +115,10 @@ struct Prices {
 }
 
 impl<'p> Plate<'p> {
-    fn new(problem: &'p Problem, limits: &ValueLimits) -> Option<Self> {
+    fn new(problem: &'p Problem, values: &'p [u64], limits: &ValueLimits) -> Option<Self> {
+        if values.len() != problem.kinds.len() {
+            return None;
+        }
         let mut sides = (Vec::new(), Vec::new());
         for kind in problem.kinds.iter() {
             for (width, height, _) in kind.ways() {
@@ -125,14 +130,14 @@ impl<'p> Plate<'p> {
         }
         let across = Raster::new(&sides.0, problem.width)?;
         let up = Raster::new(&sides.1, problem.height)?;
-        (across.points.len() * up.points.len() <= limits.cells).then_some(Self { problem, across, up })
+        (across.points.len() * up.points.len() <= limits.cells).then_some(Self { problem, values, across, up })
     }
 
     fn worths(&self, scale: i64) -> Option<Vec<i64>> {
         // The whole sheet filled with the best of them must stay far from overflow.
         let most = i64::MAX / 1_000_000_000;
         let worth = |value: u64| i64::try_from(value).ok().filter(|&value| value <= most / scale).map(|v| v * scale);
-        self.problem.kinds.iter().map(|kind| worth(kind.value)).collect()
+        self.values.iter().map(|&value| worth(value)).collect()
     }
 
     /// The most worth of each size of part, were there enough copies.
@@ -263,8 +268,16 @@ impl<'p> Plate<'p> {
 
     /// A plan to start from: the single piece that is worth most.
     fn first_plan(&self, lanes: &Lanes) -> i64 {
-        let fits = |kind: &&super::problem::Kind| kind.wanted > 0 && kind.fits(self.problem.width, self.problem.height);
-        let most = self.problem.kinds.iter().filter(fits).map(|kind| kind.value).max().unwrap_or(0);
+        let fits = |kind: &super::problem::Kind| kind.wanted > 0 && kind.fits(self.problem.width, self.problem.height);
+        let most = self
+            .problem
+            .kinds
+            .iter()
+            .zip(self.values)
+            .filter(|(kind, _)| fits(kind))
+            .map(|(_, value)| *value)
+            .max()
+            .unwrap_or(0);
         debug_assert!(lanes.whole());
         i64::try_from(most).unwrap_or(0)
     }
@@ -312,7 +325,7 @@ impl Search<'_, '_> {
                 let size = (self.plate.across.points[x], self.plate.up.points[y]);
                 for (kind, wanted) in self.plate.problem.kinds.iter().enumerate() {
                     if wanted.wanted > 0 && self.reduced[kind] >= least && wanted.fits(size.0, size.1) {
-                        let value = i64::try_from(wanted.value).unwrap_or(0);
+                        let value = i64::try_from(self.plate.values[kind]).unwrap_or(0);
                         self.keep(
                             &mut kept,
                             State { counts: self.lanes.one(kind), reduced: self.reduced[kind], value },

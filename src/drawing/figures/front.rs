@@ -1,14 +1,15 @@
 //! The finished front, to a stated scale, with its dimensions.
 
-use super::layers::{self, Copy};
-use super::rings::{Named, put_column};
+use super::layers::{self, Copy, Pile};
+use super::rings::{Named, assign, put_column};
 use super::{Room, id};
 use crate::design::model::{Along, Arrangement, Fold, LayerId, Onto, PieceId, VersionId};
 use crate::drawing::area::Area;
-use crate::drawing::canvas::{Canvas, put_lens, text_area};
+use crate::drawing::canvas::{Canvas, put_lens, ring_radius, text_area};
 use crate::drawing::dimension::{Dimension, Drawn, stack};
 use crate::drawing::scale::{Frame, STATED, Scale};
-use crate::drawing::scene::{Anchor, At, Item, Lettering, Role, Scene};
+use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
+use crate::drawing::text;
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Size};
 use crate::project::Project;
@@ -44,33 +45,56 @@ pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene>
     let borders = borders(project, face, &copies);
 
     let beside = if part.dimensions { DIMENSIONS + LENS } else { 1000 * UM };
-    let above = FOLD_MARK + if part.dimensions { 15_500 * UM } else { 1000 * UM };
+    let above = if fold_edge(project) == Some(Edge::Left) { FOLD_MARK } else { 7500 * UM };
+    let below = if part.dimensions { 8300 * UM } else { 1000 * UM };
     let (width, height) = (face.width(), face.height());
-    let tenths = Scale::choose(&STATED, width, height, room.width - beside, room.height - above);
+    let tenths = Scale::choose(&STATED, width, height, room.width - beside, room.height - above - below);
     let frame = Frame::new(Scale::stated(tenths), face, At::new(0, 0));
     let outline = frame.area(face);
 
     let mut canvas = Canvas::new();
-    let gaps = if part.gaps { gaps(project, frame, &copies) } else { Vec::new() };
-    let plates: Vec<Area> = gaps.iter().map(|(gap, _)| gap.area.grown(800 * UM)).collect();
+    let gaps = if part.gaps { gaps(project, frame, &copies) } else { Gaps::default() };
+    let mut plates: Vec<Area> = gaps.inside.iter().map(|gap| gap.area.grown(800 * UM)).collect();
+    let mut measures = gaps.told;
+    // What stands on the right is settled first: a piece that finds no ring there has it inside.
+    let lens = borders.filter(|borders| part.dimensions && frame.scale.length(borders.least) < UNDER);
+    let blocked: Vec<(i64, i64)> = lens.iter().map(|borders| lens_stretch(outline, borders)).collect();
+    let named = if part.dimensions { named(project, frame, face, &copies) } else { Vec::new() };
+    // Under the word at a top fold.
+    let start = outline.top + if fold_edge(project) == Some(Edge::Top) { 3600 * UM } else { 1000 * UM };
+    let column = assign(&named, (start, outline.bottom - 2400 * UM), &blocked);
+    let in_column = |n: usize| column.iter().any(|own| own.who == n);
+    let inside: Vec<(At, u32)> = (0..named.len())
+        .filter(|n| !in_column(*n))
+        .filter_map(|n| Some((named[n].spot_inside(&plates)?, named[n].ring)))
+        .collect();
+    plates.extend(inside.iter().map(|(spot, ring)| {
+        let across = 2 * ring_radius(*ring);
+        Area::round(*spot, across, across).grown(600 * UM)
+    }));
+
     canvas.area(Role::Layer, outline);
-    layers::draw(&mut canvas, project, frame, &copies, version, |_| Role::Layer, |_| true, &plates);
-    let mut measures = Vec::new();
-    for (gap, told) in gaps {
+    let pile = Pile { project, frame, copies: &copies, version };
+    pile.draw(&mut canvas, |_| Role::Layer, |_| true, &plates);
+    for gap in gaps.inside {
         canvas.items.extend(gap.items);
-        measures.push(told);
     }
+    let (mut uprights, mut levels) = (gaps.uprights, gaps.levels);
     if part.dimensions {
-        measures.splice(0..0, dimensions(&mut canvas, project, frame, face, &copies));
-        let lens = borders.filter(|borders| frame.scale.length(borders.least) < UNDER);
-        let mut rings_end = outline.bottom - 2400 * UM;
-        if let Some(borders) = lens {
-            let top = put_border_lens(&mut canvas, project, frame, version, &copies, &borders);
-            rings_end = rings_end.min(top - 3400 * UM);
-            measures.push(words::borders_told(&numbers(project, &borders.widths)));
-        }
-        put_rings(&mut canvas, project, frame, face, &copies, rings_end);
+        measures.splice(0..0, dimensions(project, frame, face, &copies, &mut uprights, &mut levels));
     }
+    for drawn in stack(uprights, outline.left, -1).into_iter().chain(stack(levels, outline.bottom, 1)) {
+        canvas.items.extend(drawn.items);
+        canvas.taken.push(drawn.area);
+    }
+    if let Some(borders) = &lens {
+        put_border_lens(&mut canvas, project, frame, version, &copies, borders);
+        measures.push(words::borders_told(&numbers(project, &borders.widths)));
+    }
+    for (spot, ring) in inside {
+        canvas.ring(spot, ring);
+    }
+    put_column(&mut canvas, &named, &column, outline.right + 6600 * UM);
     put_fold(&mut canvas, project, outline, part.dimensions);
     put_scale(&mut canvas, outline, tenths, part.dimensions);
 
@@ -166,14 +190,15 @@ fn put_fold(canvas: &mut Canvas, project: &Project, outline: Area, with_word: bo
 
 fn put_scale(canvas: &mut Canvas, outline: Area, tenths: u32, is_first: bool) {
     let scale = words::scale(tenths);
-    let (x, anchor) =
-        if is_first { (outline.left - 2500 * UM, Anchor::End) } else { (outline.left + 2500 * UM, Anchor::Start) };
-    let at = At::new(x, outline.top - 4000 * UM);
-    let left = text_area(Lettering::Small, at, anchor, false, &scale).left;
-    // Beside the first figure its dimensions start further left: align with them.
-    let ink = canvas.extent().map_or(left, |ink| ink.left);
-    let x = if is_first && ink < left { ink } else { left };
-    canvas.text(Lettering::Small, At::new(x, at.y), Anchor::Start, &scale);
+    let ink = canvas.extent().map_or(outline.left, |ink| ink.left);
+    let width = text::width(Lettering::Small, &scale);
+    // Beside the first figure its dimensions start further left: align with them, clear of the fold.
+    let x = if is_first && ink + width < outline.left { ink } else { outline.left + 2500 * UM };
+    let mut at = At::new(x, outline.top - 4000 * UM);
+    while !canvas.is_free(text_area(Lettering::Small, at, Anchor::Start, false, &scale), 900 * UM) {
+        at.y -= 500 * UM;
+    }
+    canvas.text(Lettering::Small, at, Anchor::Start, &scale);
 }
 
 /// The hull of a layer as it shows.
@@ -181,21 +206,20 @@ fn shown(copies: &[Copy], layer: LayerId) -> Option<Rect> {
     copies.iter().filter(|copy| copy.layer == layer).map(|copy| copy.rect).reduce(Rect::hull)
 }
 
-/// Overall size and the places of layers that are not centred; returns them in words.
-fn dimensions(canvas: &mut Canvas, project: &Project, frame: Frame, face: Rect, copies: &[Copy]) -> Vec<String> {
+/// Adds overall size and the places of layers that are not centred; returns them in words.
+fn dimensions(
+    project: &Project,
+    frame: Frame,
+    face: Rect,
+    copies: &[Copy],
+    uprights: &mut Vec<Dimension>,
+    levels: &mut Vec<Dimension>,
+) -> Vec<String> {
     let outline = frame.area(face);
-    let mut uprights = vec![Dimension::upright(
-        (outline.top, outline.bottom),
-        (outline.left, outline.left),
-        0,
-        number(project, face.height()),
-    )];
-    let mut levels = vec![Dimension::level(
-        (outline.left, outline.right),
-        (outline.bottom, outline.bottom),
-        0,
-        number(project, face.width()),
-    )];
+    let height = number(project, face.height());
+    let width = number(project, face.width());
+    uprights.push(Dimension::upright((outline.top, outline.bottom), (outline.left, outline.left), 0, height));
+    levels.push(Dimension::level((outline.left, outline.right), (outline.bottom, outline.bottom), 0, width));
     let mut told = Vec::new();
     for id in project.design.layer_ids() {
         let layer = project.design.layer(id);
@@ -204,7 +228,7 @@ fn dimensions(canvas: &mut Canvas, project: &Project, frame: Frame, face: Rect, 
             let ends = (frame.y(high), frame.y(low));
             let dimension = Dimension::upright(ends, (outline.left, outline.left), 0, number(project, high - low));
             if !uprights.iter().any(|other| other.ends == dimension.ends) {
-                told.push(words::from_edge(&dimension.text, &layer.name, &text));
+                told.push(words::from_there(&dimension.text, &layer.name, &text));
                 uprights.push(dimension);
             }
         }
@@ -212,15 +236,10 @@ fn dimensions(canvas: &mut Canvas, project: &Project, frame: Frame, face: Rect, 
             let ends = (frame.x(low), frame.x(high));
             let dimension = Dimension::level(ends, (outline.bottom, outline.bottom), 0, number(project, high - low));
             if !levels.iter().any(|other| other.ends == dimension.ends) {
-                told.push(words::from_edge(&dimension.text, &layer.name, &text));
+                told.push(words::from_there(&dimension.text, &layer.name, &text));
                 levels.push(dimension);
             }
         }
-    }
-    let drawn = stack(uprights, outline.left, -1).into_iter().chain(stack(levels, outline.bottom, 1));
-    for Drawn { items, figure, .. } in drawn {
-        canvas.items.extend(items);
-        canvas.taken.push(figure);
     }
     told
 }
@@ -242,8 +261,8 @@ fn place(
     };
     let stretch = match along {
         Along::Centre => return None,
-        Along::FromLow(_) => (face.edge(low), rect.edge(low), low.word().to_owned()),
-        Along::FromHigh(_) => (rect.edge(high), face.edge(high), high.word().to_owned()),
+        Along::FromLow(_) => (face.edge(low), rect.edge(low), words::the_edge(low.word())),
+        Along::FromHigh(_) => (rect.edge(high), face.edge(high), words::the_edge(high.word())),
         Along::After(layer, _) => {
             let (at, name) = neighbour(layer, high)?;
             (at, rect.edge(low), name)
@@ -256,57 +275,60 @@ fn place(
     (stretch.0 < stretch.1).then_some(stretch)
 }
 
-/// The gaps of rows, columns and grids, each once, drawn inside the card where there is room.
-fn gaps(project: &Project, frame: Frame, copies: &[Copy]) -> Vec<(Drawn, String)> {
-    let mut found: Vec<(Drawn, String)> = Vec::new();
+/// The gaps of rows, columns and grids, each once.
+#[derive(Default)]
+struct Gaps {
+    /// Those with room inside the card.
+    inside: Vec<Drawn>,
+    /// The others: beside the card and under it.
+    uprights: Vec<Dimension>,
+    levels: Vec<Dimension>,
+    told: Vec<String>,
+}
+
+fn gaps(project: &Project, frame: Frame, copies: &[Copy]) -> Gaps {
+    let mut found = Gaps::default();
+    let Some(card) = project.layout.card.map(|card| frame.area(Rect::of(card))) else { return found };
     for id in project.design.layer_ids() {
         let layer = project.design.layer(id);
-        let (across, down) = layer.arrangement.gaps(project.units());
         let rects: Vec<Rect> = copies.iter().filter(|copy| copy.layer == id).map(|copy| copy.rect).collect();
-        let Some(first) = rects.first().copied() else { continue };
+        let (Some(first), Some(block)) = (rects.first(), rects.iter().copied().reduce(Rect::hull)) else { continue };
+        let block = frame.area(block);
         let onto = match layer.onto {
-            Onto::Card => project.layout.card.map(Rect::of),
-            Onto::Layer(onto) => shown(copies, onto),
+            Onto::Card => card,
+            Onto::Layer(onto) => shown(copies, onto).map_or(card, |rect| frame.area(rect)),
         };
-        let Some(onto) = onto.map(|rect| frame.area(rect)) else { continue };
+        // Whatever does not lie under the whole row is in the way.
         let others: Vec<Area> =
-            copies.iter().filter(|c| c.layer > id || c.layer == id).map(|c| frame.area(c.rect)).collect();
-        let is_clear = |drawn: &Drawn, found: &[(Drawn, String)]| {
+            copies.iter().map(|copy| frame.area(copy.rect)).filter(|area| !area.contains(onto)).collect();
+        let is_clear = |drawn: &Drawn, found: &Gaps| {
             onto.grown(-700 * UM).contains(drawn.area)
-                && !found.iter().any(|(other, _)| other.area.overlaps(drawn.area))
+                && !found.inside.iter().chain([drawn]).any(|other| other != drawn && other.area.overlaps(drawn.area))
                 && !others.iter().any(|other| other.overlaps(drawn.area))
         };
-        let mut candidates = Vec::new();
-        if across.nm() > 0
-            && let Some(next) = rects.iter().copied().find(|r| r.left >= first.right)
-        {
+        if let Some(next) = rects.iter().find(|rect| rect.left > first.right) {
             let ends = (frame.x(first.right), frame.x(next.left));
-            let last = rects.iter().copied().reduce(Rect::hull).map(|hull| frame.area(hull));
-            let Some(block) = last else { continue };
             let text = number(project, next.left - first.right);
-            candidates.push(
-                [(block.bottom, block.bottom + 5000 * UM), (block.top, block.top - 5000 * UM)]
-                    .map(|(edge, line)| Dimension::level(ends, (edge, edge), line, text.clone())),
-            );
-        }
-        if down.nm() > 0
-            && let Some(next) = rects.iter().copied().find(|r| r.top <= first.bottom)
-        {
-            let ends = (frame.y(first.bottom), frame.y(next.top));
-            let hull = rects.iter().copied().reduce(Rect::hull).map(|hull| frame.area(hull));
-            let Some(block) = hull else { continue };
-            let text = number(project, first.bottom - next.top);
-            candidates.push(
-                [(block.right, block.right + 5000 * UM), (block.left, block.left - 5000 * UM)]
-                    .map(|(edge, line)| Dimension::upright(ends, (edge, edge), line, text.clone())),
-            );
-        }
-        for pair in candidates {
-            let drawn =
-                pair.into_iter().map(|dimension| (dimension.draw(), dimension.text)).find(|(d, _)| is_clear(d, &found));
-            if let Some((drawn, text)) = drawn {
-                found.push((drawn, words::gap(&text, &layer.name)));
+            let level = |edge, line| Dimension::level(ends, (edge, edge), line, text.clone());
+            let inside = [level(block.bottom, block.bottom + 5000 * UM), level(block.top, block.top - 5000 * UM)];
+            match inside.iter().map(Dimension::draw).find(|drawn| is_clear(drawn, &found)) {
+                Some(drawn) => found.inside.push(drawn),
+                None if found.levels.iter().any(|other| other.ends == ends) => {}
+                None => found.levels.push(level(card.bottom, 0)),
             }
+            found.told.push(words::gap(&text, &layer.name));
+        }
+        if let Some(next) = rects.iter().find(|rect| rect.top < first.bottom) {
+            let ends = (frame.y(first.bottom), frame.y(next.top));
+            let text = number(project, first.bottom - next.top);
+            let upright = |edge, line| Dimension::upright(ends, (edge, edge), line, text.clone());
+            let inside = [upright(block.right, block.right + 5000 * UM), upright(block.left, block.left - 5000 * UM)];
+            match inside.iter().map(Dimension::draw).find(|drawn| is_clear(drawn, &found)) {
+                Some(drawn) => found.inside.push(drawn),
+                None if found.uprights.iter().any(|other| other.ends == ends) => {}
+                None => found.uprights.push(upright(card.left, 0)),
+            }
+            found.told.push(words::gap(&text, &layer.name));
         }
     }
     found
@@ -348,7 +370,19 @@ fn borders(project: &Project, face: Rect, copies: &[Copy]) -> Option<Borders> {
     (below || is_clear(face.top - reach)).then_some(Borders { widths, least, below })
 }
 
-/// A lens 1:1 on a corner of the card; returns its upper edge.
+/// Where the lens stands: beside the corner it shows.
+fn lens_centre(outline: Area, borders: &Borders) -> At {
+    let y = if borders.below { outline.bottom - 13_500 * UM } else { outline.top + 12_500 * UM };
+    At::new(outline.right + 20_000 * UM, y)
+}
+
+/// The heights at which rings would meet the lens or its words.
+fn lens_stretch(outline: Area, borders: &Borders) -> (i64, i64) {
+    let centre = lens_centre(outline, borders);
+    (centre.y - LENS_RADIUS - 3400 * UM, centre.y + LENS_RADIUS + 13_200 * UM)
+}
+
+/// A lens 1:1 on a corner of the card.
 fn put_border_lens(
     canvas: &mut Canvas,
     project: &Project,
@@ -356,16 +390,12 @@ fn put_border_lens(
     version: VersionId,
     copies: &[Copy],
     borders: &Borders,
-) -> i64 {
+) {
     let face = Rect::of(project.layout.card.unwrap_or_else(|| Size::new(Length::mm(1), Length::mm(1))));
     let outline = frame.area(face);
     let total: i64 = borders.widths.iter().sum();
     let down = if borders.below { 1 } else { -1 };
-    let centre = if borders.below {
-        At::new(outline.right + 20_000 * UM, outline.bottom - 16_500 * UM)
-    } else {
-        At::new(outline.right + 20_000 * UM, outline.top + 12_000 * UM)
-    };
+    let centre = lens_centre(outline, borders);
     let corner = At::new(outline.right, if borders.below { outline.bottom } else { outline.top });
     let on_page = frame.scale.length(total);
     let spot = corner.moved(-on_page / 2, -down * on_page / 2);
@@ -373,64 +403,26 @@ fn put_border_lens(
     let seen_corner =
         centre.moved((total / 2 + 1000 * UM).min(5500 * UM), down * (total / 2 + 1000 * UM).min(5500 * UM));
     let top = if borders.below { face.bottom } else { face.top };
-    let seen = lens_items(
+    let seen = Pile {
         project,
-        Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top },
-        version,
+        frame: Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top },
         copies,
-        face,
-        Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS),
-        Role::Layer,
-        |_| true,
-    );
+        version,
+    };
+    let square = Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS);
+    let seen = seen.seen_in(square, (face, Role::Layer), |_| true);
     put_lens(canvas, spot, spot_radius, centre, LENS_RADIUS, seen);
     let text = words::borders(&numbers(project, &borders.widths));
     let figure = canvas.text(Lettering::Figure, centre.moved(0, LENS_RADIUS + 4800 * UM), Anchor::Middle, &text);
     canvas.text(Lettering::Small, At::new(centre.x, figure.bottom + 5000 * UM), Anchor::Middle, &words::scale(10));
-    centre.y - LENS_RADIUS
 }
 
-/// What a lens shows: the same layers, larger, hatched only within its square.
-pub(super) fn lens_items(
-    project: &Project,
-    frame: Frame,
-    version: VersionId,
-    copies: &[Copy],
-    ground_rect: Rect,
-    square: Area,
-    ground: Role,
-    is_strong: impl Fn(LayerId) -> bool,
-) -> Vec<Item> {
-    let mut canvas = Canvas::new();
-    let square = square.grown(1500 * UM);
-    let cut = |rect: Rect| frame.area(rect).common(square.grown(4000 * UM));
-    if let Some(area) = cut(ground_rect) {
-        canvas.area(ground, area);
-    }
-    for (n, copy) in copies.iter().enumerate() {
-        let Some(area) = cut(copy.rect) else { continue };
-        let strong = is_strong(copy.layer);
-        canvas.area(if strong { Role::Layer } else { Role::Ghost }, area);
-        if !strong {
-            continue;
-        }
-        let Some(paper) = layers::paper_of(project, copy.layer, version) else { continue };
-        let holes: Vec<Area> = copies[n + 1..].iter().map(|upper| frame.area(upper.rect)).collect();
-        let turns = layers::turns_of(project, paper, project.design.layer(copy.layer).quarter_turns);
-        if let Some(area) = area.common(square) {
-            canvas.items.extend(crate::drawing::hatch::hatch_of(&project.design, paper).fill(area, turns, &holes));
-        }
-    }
-    canvas.items
-}
-
-/// One ring for each piece that shows.
-fn put_rings(canvas: &mut Canvas, project: &Project, frame: Frame, face: Rect, copies: &[Copy], end: i64) {
-    let outline = frame.area(face);
+/// Every piece that shows, the base first.
+fn named(project: &Project, frame: Frame, face: Rect, copies: &[Copy]) -> Vec<Named> {
     let mut named: Vec<Named> = Vec::new();
     if let Some(card) = &project.design.card {
         let above = copies.iter().map(|copy| frame.area(copy.rect)).collect();
-        named.push(Named { ring: project.design.ring(card.base), copies: vec![(outline, above)] });
+        named.push(Named { ring: project.design.ring(card.base), copies: vec![(frame.area(face), above)] });
     }
     let pieces: std::collections::BTreeSet<PieceId> =
         copies.iter().map(|copy| project.design.layer(copy.layer).piece).collect();
@@ -442,5 +434,5 @@ fn put_rings(canvas: &mut Canvas, project: &Project, frame: Frame, face: Rect, c
         });
         named.push(Named { ring: project.design.ring(piece), copies: with_above.collect() });
     }
-    put_column(canvas, &named, outline.right + 6600 * UM, (outline.top + 1000 * UM, end));
+    named
 }

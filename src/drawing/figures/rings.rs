@@ -7,8 +7,8 @@ use crate::drawing::scene::At;
 const UM: i64 = 1000;
 /// A leader's dot lies so far inside its piece.
 const INSIDE: i64 = 900 * UM;
-/// The least distance between two rings of the column.
-const PITCH: i64 = 7000 * UM;
+/// The least distance between two rings of a column: as wished, and closer where it must be.
+const PITCHES: [i64; 3] = [7000 * UM, 6000 * UM, 5500 * UM];
 const STEP: i64 = 500 * UM;
 
 /// Something to be named by a ring: where it lies and what lies over it.
@@ -42,6 +42,25 @@ impl Named {
             }
         }
         best
+    }
+
+    /// A place for the ring inside the piece itself, clear of what lies over it and of `plates`.
+    pub(super) fn spot_inside(&self, plates: &[Area]) -> Option<At> {
+        let across = 2 * ring_radius(self.ring) + 1600 * UM;
+        self.copies.iter().find_map(|(area, above)| {
+            if area.width() < across || area.height() < across {
+                return None;
+            }
+            let inner = area.grown(-across / 2);
+            let places = (0..=8).flat_map(|down| (0..=8).map(move |over| (down, over)));
+            let clear = places.filter_map(|(down, over)| {
+                let at = At::new(inner.left + inner.width() * over / 8, inner.top + inner.height() * down / 8);
+                let room = Area::round(at, across, across);
+                (!above.iter().chain(plates).any(|hole| hole.overlaps(room))).then_some(at)
+            });
+            let middle = area.middle();
+            clear.min_by_key(|at| (at.x - middle.x).abs() + (at.y - middle.y).abs())
+        })
     }
 
     /// The dot of a leader that comes from the right at height `y`, and how cramped it is.
@@ -85,66 +104,75 @@ fn choice(named: &Named, ring_y: i64) -> Option<Choice> {
     best
 }
 
-/// Puts one ring for each of `named` into a column at `x`, heights within `from`; leaders do not
-/// cross. What finds no place in the column is left to the piece table.
-pub(super) fn put_column(canvas: &mut Canvas, named: &[Named], x: i64, from: (i64, i64)) {
-    for (ring_y, dot, n) in assign(named, from) {
-        let ring = At::new(x + ring_radius(named[n].ring), ring_y);
-        canvas.ring_with_leader(ring, named[n].ring, dot);
+/// A ring of the column: its height, its leader's dot, and who it names.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Column {
+    ring_y: i64,
+    dot: At,
+    /// Index into what was to be named.
+    pub(super) who: usize,
+}
+
+/// Draws a column at `x`.
+pub(super) fn put_column(canvas: &mut Canvas, named: &[Named], column: &[Column], x: i64) {
+    for Column { ring_y, dot, who } in column {
+        let ring = named[*who].ring;
+        canvas.ring_with_leader(At::new(x + ring_radius(ring), *ring_y), ring, *dot);
     }
 }
 
-/// Heights, dots and who they belong to: a shortest path over (who is placed, height of the last
-/// ring), from the top down.
-fn assign(named: &[Named], from: (i64, i64)) -> Vec<(i64, At, usize)> {
-    // The states double with each ring; a card with more kinds of piece than this takes the rest in
-    // the order of their rings.
+/// One ring for each of `named` in a column, heights within `from` and off what is `blocked`; leaders
+/// do not cross. Closer together where that places more of them; what finds no place is left out.
+pub(super) fn assign(named: &[Named], from: (i64, i64), blocked: &[(i64, i64)]) -> Vec<Column> {
+    let tries = PITCHES.map(|pitch| assign_at(named, from, blocked, pitch));
+    let most = tries.iter().map(Vec::len).max().unwrap_or(0);
+    tries.into_iter().find(|column| column.len() == most).unwrap_or_default()
+}
+
+/// A shortest path over (who is placed, height of the last ring), from the top down.
+fn assign_at(named: &[Named], from: (i64, i64), blocked: &[(i64, i64)], pitch: i64) -> Vec<Column> {
+    // The states double with each ring; a card with more kinds of piece than this names the rest in
+    // the pieces themselves or the table.
     let count = named.len().min(10);
-    let slots: Vec<i64> =
-        std::iter::successors(Some(from.0), |y| Some(y + STEP)).take_while(|y| *y <= from.1).collect();
-    let pitch = usize::try_from(PITCH / STEP).unwrap_or(1);
+    let slots: Vec<i64> = std::iter::successors(Some(from.0), |y| Some(y + STEP))
+        .take_while(|y| *y <= from.1)
+        .filter(|y| !blocked.iter().any(|(low, high)| low < y && y < high))
+        .collect();
     let choices: Vec<Vec<Option<Choice>>> =
         named.iter().take(count).map(|named| slots.iter().map(|y| choice(named, *y)).collect()).collect();
     // best[set][slot]: least cost with exactly `set` placed, the last one at `slot`; with the path.
     type State = Option<(i64, usize, usize, usize)>;
     let sets = 1_usize << count;
     let mut best: Vec<Vec<State>> = vec![vec![None; slots.len()]; sets];
+    for first in 0..count {
+        for (slot, chosen) in choices[first].iter().enumerate() {
+            if let Some(chosen) = chosen {
+                let total = chosen.cost * 4 + i64::try_from(slot).unwrap_or(0);
+                best[1 << first][slot] = Some((total, first, 0, slot));
+            }
+        }
+    }
     let mut end: (u32, i64, usize, usize) = (0, i64::MAX, 0, 0);
-    for set in 0..sets {
+    for set in 1..sets {
         for slot in 0..slots.len() {
-            let Some((cost, last, ..)) = best[set][slot] else {
-                continue;
-            };
+            let Some((cost, last, ..)) = best[set][slot] else { continue };
             let placed = set.count_ones();
             if placed > end.0 || (placed == end.0 && cost < end.1) {
                 end = (placed, cost, set, slot);
             }
-            let last_dot = choices[last][slot].map(|choice| choice.dot);
+            let Some(last_dot) = choices[last][slot].map(|choice| choice.dot) else { continue };
             for next in (0..count).filter(|next| set & (1 << next) == 0) {
-                for later in slot + pitch..slots.len() {
+                for later in slot + 1..slots.len() {
+                    let drop = slots[later] - slots[slot] - pitch;
                     let Some(chosen) = choices[next][later] else { continue };
-                    if last_dot.is_some_and(|dot| chosen.dot.y <= dot.y) {
+                    if drop < 0 || chosen.dot.y <= last_dot.y {
                         continue;
                     }
-                    let drop = i64::try_from(later - slot - pitch).unwrap_or(0);
-                    let order = if named[next].ring < named[last].ring { 1 } else { 0 };
-                    let total = cost + chosen.cost * 4 + drop + order;
+                    let order = i64::from(named[next].ring < named[last].ring);
+                    let total = cost + chosen.cost * 4 + drop / STEP + order;
                     let entry = &mut best[set | (1 << next)][later];
                     if entry.is_none_or(|(old, ..)| total < old) {
                         *entry = Some((total, next, set, slot));
-                    }
-                }
-            }
-        }
-        if set == 0 {
-            for first in 0..count {
-                for (slot, chosen) in choices[first].iter().enumerate() {
-                    if let Some(chosen) = chosen {
-                        let total = chosen.cost * 4 + i64::try_from(slot).unwrap_or(0);
-                        let entry = &mut best[1 << first][slot];
-                        if entry.is_none_or(|(old, ..)| total < old) {
-                            *entry = Some((total, first, 0, slot));
-                        }
                     }
                 }
             }
@@ -155,7 +183,7 @@ fn assign(named: &[Named], from: (i64, i64)) -> Vec<(i64, At, usize)> {
     while set != 0 {
         let Some((_, who, before, before_slot)) = best[set][slot] else { break };
         if let Some(chosen) = choices[who][slot] {
-            found.push((slots[slot], chosen.dot, who));
+            found.push(Column { ring_y: slots[slot], dot: chosen.dot, who });
         }
         (set, slot) = (before, before_slot);
     }
@@ -181,15 +209,16 @@ mod tests {
             Named { ring: 3, copies: vec![(panel, vec![rail])] },
             Named { ring: 4, copies: vec![(rail, vec![])] },
         ];
-        let found = assign(&named, (0, 60 * MM));
+        let found = assign(&named, (0, 60 * MM), &[(30 * MM, 40 * MM)]);
         assert_eq!(found.len(), 4);
         for pair in found.windows(2) {
-            assert!(pair[1].0 - pair[0].0 >= PITCH && pair[1].1.y > pair[0].1.y);
+            assert!(pair[1].ring_y - pair[0].ring_y >= PITCHES[2] && pair[1].dot.y > pair[0].dot.y);
         }
-        for (_, dot, who) in found {
+        for Column { ring_y, dot, who } in found {
             let is_seen =
                 |(area, above): &(Area, Vec<Area>)| area.holds(dot) && !above.iter().any(|hole| hole.holds(dot));
             assert!(named[who].copies.iter().any(is_seen), "ring {}", named[who].ring);
+            assert!(!(30 * MM < ring_y && ring_y < 40 * MM), "off what is blocked");
         }
     }
 }

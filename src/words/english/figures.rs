@@ -103,13 +103,19 @@ pub fn front(card: &str, fold: Option<&str>, version: &str, layers: &[Told], mea
     format!("The finished card, {card}{fold}{version}.{layers}{measures}")
 }
 
-/// `3/4 from the top edge`.
+/// `rail 3/4 from the top edge`, `beds 5 from long bed`.
 #[must_use]
-pub fn from_edge(number: &str, name: &str, edge: &str) -> String {
-    format!("{name} {number} from the {edge} edge")
+pub fn from_there(number: &str, name: &str, there: &str) -> String {
+    format!("{name} {number} from {there}")
 }
 
-/// `gap 1/4 between lanterns`.
+/// `the top edge`.
+#[must_use]
+pub fn the_edge(edge: &str) -> String {
+    format!("the {edge} edge")
+}
+
+/// `gap 1/4 at lantern`.
 #[must_use]
 pub fn gap(number: &str, name: &str) -> String {
     format!("gap {number} at {name}")
@@ -172,10 +178,10 @@ pub fn trim_step(piece: &str, onto: &str) -> String {
     format!("{piece} trimmed level with {onto}.")
 }
 
-/// The border beside the ends of a row.
+/// `rail 1/4 past the right edge`.
 #[must_use]
-pub fn side_border(number: &str) -> String {
-    format!("{number} at each side")
+pub fn past_edge(number: &str, name: &str, edge: &str) -> String {
+    format!("{name} {number} past the {edge} edge")
 }
 
 /// The finished front, in outlines.

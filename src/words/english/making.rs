@@ -103,7 +103,7 @@ pub fn glue(laid: Laid<'_>, onto: Named<'_>, at: &Where, fixed: Fixed, gaps: &[S
     let mut line = Line::plain(verb).then(what);
     match at {
         Where::Bordered(border) => {
-            line = line.text(format!("{with} to the middle of ")).then(onto.the()).text(". A border of ");
+            line = line.text(format!("{with} to the middle of ")).then(onto.the()).text(format!(". A border of{KEPT}"));
             line = line.measure(border.clone()).text(" shows all round.");
         }
         Where::Middle(sides, ends) => {
@@ -119,9 +119,9 @@ pub fn glue(laid: Laid<'_>, onto: Named<'_>, at: &Where, fixed: Fixed, gaps: &[S
     }
     match gaps {
         [] => {}
-        [gap] => line = line.text(" Leave ").measure(gap.clone()).text(" between them."),
+        [gap] => line = line.text(format!(" Leave{KEPT}")).measure(gap.clone()).text(" between them."),
         [across, down, ..] => {
-            line = line.text(" Leave ").measure(across.clone()).text(" between them side by side and ");
+            line = line.text(format!(" Leave{KEPT}")).measure(across.clone()).text(" between them side by side and ");
             line = line.measure(down.clone()).text(" one above another.");
         }
     }
@@ -131,10 +131,12 @@ pub fn glue(laid: Laid<'_>, onto: Named<'_>, at: &Where, fixed: Fixed, gaps: &[S
 fn spot(spot: &Spot, middle: &str) -> Line {
     match spot {
         Spot::Middle => Line::plain(middle),
-        Spot::From(edge, measure) => Line::new().measure(measure.clone()).text(format!(" from the {edge}")),
-        Spot::Past(edge, measure) => Line::new().measure(measure.clone()).text(format!(" past the {edge}")),
+        Spot::From(edge, measure) => Line::new().measure(measure.clone()).text(format!("{KEPT}from the {edge}")),
+        Spot::Past(edge, measure) => Line::new().measure(measure.clone()).text(format!("{KEPT}past the {edge}")),
         Spot::Beside(word, name, None) => Line::plain(format!("edge to edge {word} the {name}")),
-        Spot::Beside(word, name, Some(gap)) => Line::new().measure(gap.clone()).text(format!(" {word} the {name}")),
+        Spot::Beside(word, name, Some(gap)) => {
+            Line::new().measure(gap.clone()).text(format!("{KEPT}{word} the {name}"))
+        }
     }
 }
 
@@ -142,7 +144,7 @@ fn spot(spot: &Spot, middle: &str) -> Line {
 #[must_use]
 pub fn reaches_past(onto: &str, by: &str, several: bool) -> Line {
     let start = if several { "The ends reach" } else { "Its ends reach" };
-    Line::plain(format!(" {start} past the {onto} by ")).measure(by).text(". They are trimmed later.")
+    Line::plain(format!(" {start} past the {onto} by{KEPT}")).measure(by).text(". They are trimmed later.")
 }
 
 /// "Turn the unit over. Trim the rail (5) level with the mat (2)."

@@ -52,11 +52,11 @@ pub const FINDINGS: &str = "Not ready yet";
 
 /// Beside the title of a draft's last page.
 #[must_use]
-pub fn findings_lead(count: usize) -> Line {
-    Line::plain(match count {
-        0 => "Nothing was found that must be mended.".to_owned(),
-        1 => "One thing was found. Mend it before you give this handout away.".to_owned(),
-        _ => format!("{count} things were found. Mend them before you give this handout away."),
+pub fn findings_lead(none: bool) -> Line {
+    Line::plain(if none {
+        "Nothing was found that must be mended."
+    } else {
+        "This is what was found. Mend it before you give this handout away."
     })
 }
 
@@ -494,7 +494,11 @@ pub fn gives_more(number: u32, count: u32, paper: &str, name: &str, ring: u32) -
 /// Pieces that no leftover can replace.
 #[must_use]
 pub fn no_spare(names: &[String]) -> Line {
-    Line::plain(format!("There is none to spare of {}.", listed_words(names)))
+    let list = match names {
+        [first @ .., last] if !first.is_empty() => format!("{} or {last}", first.join(", ")),
+        all => all.join(""),
+    };
+    Line::plain(format!("No leftover gives another {list}."))
 }
 
 /// Title.

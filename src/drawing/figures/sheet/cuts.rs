@@ -86,6 +86,9 @@ pub(super) fn read(sheet: &SheetPlan, frame: Frame) -> (Vec<Line>, Vec<Flagged>)
     (all, flags)
 }
 
+/// Numbers of cuts, and the lines they lie on.
+type Group = (Vec<u32>, Vec<(At, At)>);
+
 fn share(row: &CutRow, pitch: i64, of_parts: Vec<(PartId, Vec<Line>)>) -> Vec<Flagged> {
     let upright = row.from.is_side();
     let last = row.n + row.cuts.saturating_sub(1);
@@ -93,7 +96,7 @@ fn share(row: &CutRow, pitch: i64, of_parts: Vec<(PartId, Vec<Line>)>) -> Vec<Fl
     let each = if upright { widest.max(NARROWEST) } else { THICK };
     let is_run = pitch < each + APART;
     // Groups of cuts: (numbers, lines).
-    let mut groups: Vec<(Vec<u32>, Vec<(At, At)>)> = Vec::new();
+    let mut groups: Vec<Group> = Vec::new();
     for (_, own) in of_parts {
         let own_groups: Vec<Vec<Line>> =
             if is_run { vec![own] } else { own.into_iter().map(|line| vec![line]).collect() };
@@ -115,7 +118,22 @@ fn share(row: &CutRow, pitch: i64, of_parts: Vec<(PartId, Vec<Line>)>) -> Vec<Fl
             }
         }
     }
-    groups
+    // Lines that many strips share would need long lists: neighbours with the same ends become one
+    // run, whose numbers follow one another.
+    let mut merged: Vec<Group> = Vec::new();
+    for (numbers, lines) in groups {
+        let near = merged.last_mut().filter(|(before, other)| {
+            numbers.len() > 2 && before.len() > 2 && has_same_ends(other[other.len() - 1], lines[0])
+        });
+        match near {
+            Some((before, other)) => {
+                before.extend(numbers);
+                other.extend(lines);
+            }
+            None => merged.push((numbers, lines)),
+        }
+    }
+    merged
         .into_iter()
         .map(|(mut numbers, lines)| {
             numbers.sort_unstable();
@@ -124,14 +142,30 @@ fn share(row: &CutRow, pitch: i64, of_parts: Vec<(PartId, Vec<Line>)>) -> Vec<Fl
         .collect()
 }
 
-/// `3`, `3, 5`, `9–19`.
+/// Whether two parallel lines begin and end level with each other.
+fn has_same_ends(one: (At, At), other: (At, At)) -> bool {
+    let is_upright = one.0.x == one.1.x;
+    if is_upright { one.0.y == other.0.y && one.1.y == other.1.y } else { one.0.x == other.0.x && one.1.x == other.1.x }
+}
+
+/// `3`, `3, 5`, `9–19`, `3–5, 9`: three or more that follow one another as a range.
 fn told(numbers: &[u32]) -> String {
-    match numbers {
-        [first, .., last] if numbers.len() > 2 && numbers.windows(2).all(|pair| pair[1] == pair[0] + 1) => {
-            format!("{first}–{last}")
+    let mut ranges: Vec<(u32, u32)> = Vec::new();
+    for number in numbers {
+        match ranges.last_mut() {
+            Some((_, last)) if *last + 1 == *number => *last = *number,
+            _ => ranges.push((*number, *number)),
         }
-        _ => numbers.iter().map(u32::to_string).collect::<Vec<String>>().join(", "),
     }
+    let each: Vec<String> = ranges
+        .into_iter()
+        .map(|(first, last)| match last - first {
+            0 => first.to_string(),
+            1 => format!("{first}, {last}"),
+            _ => format!("{first}–{last}"),
+        })
+        .collect();
+    each.join(", ")
 }
 
 fn carries_on(one: (At, At), next: (At, At)) -> bool {
@@ -173,5 +207,6 @@ mod tests {
         assert_eq!(told(&[8, 9]), "8, 9");
         assert_eq!(told(&[9, 10, 11]), "9–11");
         assert_eq!(told(&[3, 5, 7]), "3, 5, 7");
+        assert_eq!(told(&[3, 4, 5, 9]), "3–5, 9");
     }
 }

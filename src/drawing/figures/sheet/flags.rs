@@ -31,7 +31,15 @@ pub(super) struct Standing {
     pub(super) area: Area,
 }
 
+impl Standing {
+    /// Whether its bracket or tie passes through an area.
+    fn has_stroke_in(&self, area: Area) -> bool {
+        self.strokes.iter().flat_map(|stroke| stroke.windows(2)).any(|pair| area.is_crossed(pair[0], pair[1]))
+    }
+}
+
 /// What is on the sheet already when flags look for their places.
+#[derive(Clone, Copy)]
 pub(super) struct Ground<'a> {
     /// The sheet.
     pub(super) sheet: Area,
@@ -257,7 +265,7 @@ fn is_free(candidate: &Candidate, ground: &Ground<'_>, found: &[(usize, Standing
         let inner = area.grown(-50 * UM);
         ground.sheet.contains(inner)
             && !ground.labels.iter().any(|label| label.overlaps(area.grown(APART)))
-            && !found.iter().any(|(_, flag)| flag.area.overlaps(area.grown(APART)))
+            && !found.iter().any(|(_, flag)| flag.area.overlaps(area.grown(APART)) || flag.has_stroke_in(*area))
             && !ground.lines.iter().any(|line| inner.is_crossed(line.from, line.to))
             && (ground.waste.iter().any(|waste| waste.contains(inner))
                 || ground.pieces.iter().any(|piece| piece.contains(inner)))
@@ -278,7 +286,10 @@ fn candidates(flag: &Flagged, ground: &Ground<'_>) -> Vec<Candidate> {
             let below = (flag.top - waste.top).max(waste.bottom - flag.bottom);
             beside < ground.wishes[home] + 2500 * UM && below < 4500 * UM
         });
-        let cost = cost + if is_greedy { 50 } else { 0 };
+        // On a piece it keeps away from the piece's label where it can.
+        let room = standing.area.grown(2500 * UM);
+        let is_near = !in_waste && ground.labels.iter().any(|label| label.overlaps(room));
+        let cost = cost + if is_greedy { 50 } else { 0 } + if is_near { 60 } else { 0 };
         let areas = std::iter::once(standing.area).chain(bracket).collect();
         found.push(Candidate { standing, areas, cost: cost + if in_waste { 0 } else { 1000 } });
     };
@@ -317,38 +328,61 @@ fn candidates(flag: &Flagged, ground: &Ground<'_>) -> Vec<Candidate> {
     found
 }
 
-/// The last resort: outside the nearest edge where it is free, with a tie line to the cut.
+/// The last resort: outside the nearest edge where it is free, with a tie line to the cut, or to the
+/// bracket of a run. Further out where the edge is full.
 fn tie(flag: &Flagged, ground: &Ground<'_>, found: &[(usize, Standing)]) -> Option<Standing> {
+    let outs = [800 * UM, 7600 * UM, 14_400 * UM, 21_200 * UM];
+    let clear = outs.into_iter().find_map(|out| tie_at(flag, ground, found, out));
+    // A flag through a label's edge is better than a cut without its number.
+    clear.or_else(|| tie_at(flag, &Ground { labels: &[], ..*ground }, found, outs[1]))
+}
+
+fn tie_at(flag: &Flagged, ground: &Ground<'_>, found: &[(usize, Standing)], out: i64) -> Option<Standing> {
     let mut best: Option<(i64, Standing)> = None;
     for first in [true, false] {
         let ends = ends(flag, first);
-        let target = middle(&ends);
+        let own_edge = match (flag.upright, first) {
+            (true, true) => Edge::Top,
+            (true, false) => Edge::Bottom,
+            (false, true) => Edge::Left,
+            (false, false) => Edge::Right,
+        };
+        let is_run = ends.len() > 1;
+        let strokes = if is_run { bracket(&ends, own_edge) } else { Vec::new() };
+        let target = if is_run { outward(middle(&ends), own_edge, BRACKET) } else { middle(&ends) };
         for edge in Edge::ALL {
-            let (low, high) = if edge.is_side() {
-                (ground.sheet.top, ground.sheet.bottom)
+            let (low, high, level) = if edge.is_side() {
+                (ground.sheet.top, ground.sheet.bottom, target.y)
             } else {
-                (ground.sheet.left, ground.sheet.right)
+                (ground.sheet.left, ground.sheet.right, target.x)
             };
-            let mut along = low;
-            while along <= high {
+            // Straight across first, else a little along the edge.
+            let places = std::iter::once(level)
+                .chain(std::iter::successors(Some(low), |at| Some(at + 500 * UM)).take_while(|at| *at <= high));
+            for along in places {
                 let at = match edge {
                     Edge::Left => At::new(ground.sheet.left, along),
                     Edge::Right => At::new(ground.sheet.right, along),
                     Edge::Top => At::new(along, ground.sheet.top),
                     Edge::Bottom => At::new(along, ground.sheet.bottom),
                 };
-                along += 500 * UM;
-                let tip = outward(at, edge, 800 * UM);
-                let new = standing(flag, tip, inward(edge), vec![vec![target, tip]]);
+                let tip = outward(at, edge, out);
+                let mut own = strokes.clone();
+                own.push(vec![target, tip]);
+                let new = standing(flag, tip, inward(edge), own);
                 let blocked = found.iter().any(|(_, other)| {
-                    other.area.overlaps(new.area.grown(APART)) || other.area.grown(APART).is_crossed(target, tip)
+                    other.area.overlaps(new.area.grown(APART))
+                        || other.has_stroke_in(new.area)
+                        || other.area.grown(APART).is_crossed(target, tip)
                 }) || ground.labels.iter().any(|label| label.grown(APART).is_crossed(target, tip));
                 if blocked {
                     continue;
                 }
                 let length = (target.x - tip.x).abs() + (target.y - tip.y).abs();
                 let crossed = ground.lines.iter().filter(|line| cross((line.from, line.to), (target, tip))).count();
-                let cost = length + i64::try_from(crossed).unwrap_or(0) * 12_000 * UM;
+                // Off the straight way counts double.
+                let slant = (along - level).abs();
+                let cost = length + slant + i64::try_from(crossed).unwrap_or(0) * 12_000 * UM;
                 if best.as_ref().is_none_or(|(old, _)| cost < *old) {
                     best = Some((cost, new));
                 }
@@ -373,6 +407,11 @@ pub(super) fn draw(canvas: &mut Canvas, flags: &[Standing]) {
     let strokes: Vec<Vec<At>> = flags.iter().flat_map(|flag| flag.strokes.iter().cloned()).collect();
     if !strokes.is_empty() {
         canvas.items.push(Item::Strokes { role: Role::Bracket, runs: strokes });
+    }
+    for stroke in flags.iter().flat_map(|flag| &flag.strokes) {
+        for pair in stroke.windows(2) {
+            canvas.take_line(pair[0], pair[1]);
+        }
     }
     for flag in flags {
         canvas.items.push(Item::Path { role: Role::Flag, points: outline(flag), closed: true });

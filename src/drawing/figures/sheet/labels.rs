@@ -44,8 +44,8 @@ pub(super) fn label_for(area: Area, ring: u32, size: &str) -> Label {
         Label::Over
     } else if fits(beside_width(ring, size), diameter) {
         Label::Beside
-    } else if area.width() >= text::width(Lettering::Bare, &ring.to_string()) + 1300 * UM
-        && area.height() >= text::cap_height(Lettering::Bare) + 1300 * UM
+    } else if area.width() >= text::width(Lettering::Bare, &ring.to_string()) + 900 * UM
+        && area.height() >= text::cap_height(Lettering::Bare) + 900 * UM
     {
         Label::Bare
     } else {
@@ -94,25 +94,36 @@ pub(super) fn leftover_width(numeral: &str, size: &str) -> i64 {
     text::width(Lettering::Numeral, numeral) + 2 * SIDE + text::width(Lettering::Leftover, size)
 }
 
-/// What a leftover says in itself, as much as there is room for: numeral and size, the numeral, or
-/// nothing; in a tall narrow one turned to be read from the right. Keeps clear of flags.
+/// What a leftover says in itself, as much as there is room for: numeral and size, the numeral over
+/// the size, the numeral, or nothing; in a tall narrow one turned to be read from the right. Keeps
+/// clear of flags.
 pub(super) fn put_leftover(canvas: &mut Canvas, area: Area, numeral: &str, size: &str) -> bool {
     let cap = text::cap_height(Lettering::Numeral);
     let numeral_width = text::width(Lettering::Numeral, numeral);
-    let both = leftover_width(numeral, size);
+    let size_width = text::width(Lettering::Leftover, size);
+    let beside = numeral_width + 2 * SIDE;
+    // Room as read: width, height; where the size stands from the numeral's start, if it is said.
+    let over = (numeral_width - size_width) / 2;
+    let whole = ((leftover_width(numeral, size), cap), Some((beside, 0)));
+    let stacked = ((size_width.max(numeral_width), 2 * cap + GAP), Some((over, cap + GAP)));
+    let alone = ((numeral_width, cap), None);
     let is_tall = area.height() > area.width() * 3 / 2;
-    let choices =
-        [(both, true, false), (both, true, true), (numeral_width, false, false), (numeral_width, false, true)];
-    for (long, with_size, turned) in choices {
+    let choices = [(whole, false), (stacked, false), (whole, true), (stacked, true), (alone, false), (alone, true)];
+    for (((long, high), size_at), turned) in choices {
         if turned && !is_tall {
             continue;
         }
-        let (width, height) = if turned { (cap, long) } else { (long, cap) };
+        let (width, height) = if turned { (high, long) } else { (long, high) };
         let Some(at) = free_spot(canvas, area, width, height) else { continue };
-        let from =
-            if turned { At::new(at.x + cap / 2, at.y + long / 2) } else { At::new(at.x - long / 2, at.y + cap / 2) };
-        let along = numeral_width + 2 * SIDE;
-        let to = if turned { from.moved(0, -along) } else { from.moved(along, 0) };
+        // Along and down as read, from the label's upper left corner.
+        let place = |along: i64, down: i64| {
+            if turned {
+                At::new(at.x - width / 2 + down, at.y + height / 2 - along)
+            } else {
+                At::new(at.x - width / 2 + along, at.y - height / 2 + down)
+            }
+        };
+        let start = size_at.map_or(0, |(along, _)| (-along).max(0));
         let mut put = |role, at, words: &str| {
             if turned {
                 canvas.turned_text(role, at, Anchor::Start, words)
@@ -120,10 +131,12 @@ pub(super) fn put_leftover(canvas: &mut Canvas, area: Area, numeral: &str, size:
                 canvas.text(role, at, Anchor::Start, words)
             }
         };
-        put(Lettering::Numeral, from, numeral);
-        if with_size {
-            put(Lettering::Leftover, to, size);
+        let mut room = put(Lettering::Numeral, place(start, cap), numeral);
+        if let Some((along, down)) = size_at {
+            room = room.hull(put(Lettering::Leftover, place(start + along, cap + down), size));
         }
+        // No leader passes between the two.
+        canvas.taken.push(room);
         return true;
     }
     false
@@ -195,119 +208,139 @@ impl Apart {
     }
 }
 
-/// Puts a label beside the sheet or in waste, with a leader to a dot in each of `targets` (parts
-/// alike that lie in one row). Returns whether there was room.
-pub(super) fn put_apart(
-    canvas: &mut Canvas,
-    apart: &Apart,
-    targets: &[Area],
-    sheet: Area,
-    waste: &[Area],
-    right: i64,
-) -> bool {
-    let (width, height) = (apart.width(), apart.height());
-    let mut best: Option<(i64, At, At, Vec<At>)> = None;
-    let mut consider = |left: At, home: Option<Area>, cost: i64| {
-        let room = Area::at(left.x, left.y - height / 2, width, height);
-        let is_in = home.is_none_or(|home| home.grown(-700 * UM).contains(room));
-        if !is_in || !canvas.is_free(room, 700 * UM) {
-            return;
-        }
-        for from in [At::new(room.left - 900 * UM, left.y), At::new(room.right + 900 * UM, left.y)] {
-            let Some(dots) = dots(from, targets) else { continue };
-            let end = *dots.last().unwrap_or(&from);
-            let crosses_label = canvas.taken.iter().any(|taken| taken.grown(300 * UM).is_crossed(from, end));
-            let crosses_self = room.is_crossed(from, end);
-            let level = (from.y - end.y).abs();
-            let nearly_level = level != 0 && level * 11 < (from.x - end.x).abs();
-            if crosses_label || crosses_self || nearly_level {
-                continue;
-            }
-            let length = (from.x - end.x).abs() + (from.y - end.y).abs();
-            let total = cost + length;
-            if best.as_ref().is_none_or(|(old, ..)| total < *old) {
-                best = Some((total, left, from, dots));
-            }
-        }
-    };
-    // Beside the sheet on the right, level with the parts where that is free, else up or down.
-    if let Some(first) = targets.first() {
-        let middle = first.middle().y;
-        for step in -60..=60_i64 {
-            let y = middle + step * 500 * UM;
-            if y > sheet.top - 500 * UM && y < sheet.bottom + 3500 * UM {
-                for out in [4000 * UM, 8500 * UM] {
-                    let left = At::new(sheet.right + out, y);
-                    if left.x + width <= right {
-                        consider(left, None, step.abs() * 300 * UM);
-                    }
-                }
-            }
-        }
-    }
-    for home in waste {
-        for across in 0..=10 {
-            for down in 0..=10 {
-                let x = home.left + 800 * UM + (home.width() - width - 1600 * UM) * across / 10;
-                let y = home.top + home.height() * down / 10;
-                consider(At::new(x, y), Some(*home), 6000 * UM);
-            }
-        }
-    }
-    let Some((_, left, from, dots)) = best else { return false };
+/// Where labels may stand that are parted from what they name.
+pub(super) struct Surroundings<'a> {
+    /// The sheet.
+    pub(super) sheet: Area,
+    /// Parts with room for somebody else's label.
+    pub(super) waste: &'a [Area],
+    /// How far left and right a label may reach.
+    pub(super) beside: (i64, i64),
+}
+
+/// Puts a label beside, over or under the sheet or in waste, with a leader to a dot in each of
+/// `targets` (parts alike that lie in one row). Returns whether there was room.
+pub(super) fn put_apart(canvas: &mut Canvas, apart: &Apart, targets: &[Area], around: &Surroundings<'_>) -> bool {
+    let size = (apart.width(), apart.height());
+    let places = places(size, targets, around);
+    let free = places.iter().filter(|(left, home, _)| {
+        let room = Area::at(left.x, left.y - size.1 / 2, size.0, size.1);
+        home.is_none_or(|home| home.grown(-700 * UM).contains(room)) && canvas.is_free(room, 700 * UM)
+    });
+    // Leaders keep well off every label; just off it costs more.
+    let leaders = free.flat_map(|(left, _, cost)| {
+        let room = Area::at(left.x, left.y - size.1 / 2, size.0, size.1);
+        [(900 * UM, 0), (250 * UM, 4000 * UM)].map(move |(clear, extra)| (room, *left, cost + extra, clear))
+    });
+    let found = leaders
+        .filter_map(|(room, left, cost, clear)| {
+            leader(canvas, room, targets, clear).map(|(length, from, dots)| (cost + length, left, from, dots))
+        })
+        .min_by_key(|(cost, ..)| *cost);
+    let Some((_, left, from, dots)) = found else { return false };
     canvas.leader(from, &dots);
-    let end = *dots.last().unwrap_or(&from);
     // Later labels keep off this leader too.
-    canvas.taken.push(Area::between(from, end).grown(200 * UM));
+    for (start, end) in std::iter::once(&from).chain(&dots).zip(&dots) {
+        canvas.take_line(*start, *end);
+    }
     apart.put(canvas, left);
     true
 }
 
-/// A dot in each target, on one straight line that ends in the last; where one line cannot reach
-/// them all, the nearest alone.
-fn dots(from: At, targets: &[Area]) -> Option<Vec<At>> {
-    let last = targets.iter().max_by_key(|area| {
-        let middle = area.middle();
-        (middle.x - from.x).abs() + (middle.y - from.y).abs()
-    })?;
-    let is_alone = targets.len() == 1;
-    let inside = |area: &Area| {
-        let middle = area.middle();
-        // Level where the part is high enough for it; a long part is met near its end.
-        let is_level = area.top + 500 * UM <= from.y && from.y <= area.bottom - 500 * UM;
-        let (left, right) = (area.left + 2000 * UM, area.right - 2000 * UM);
-        let x = if is_alone && left < right { from.x.clamp(left, right) } else { middle.x };
-        At::new(x, if is_level { from.y } else { middle.y })
-    };
-    let end = inside(last);
-    if from.y == end.y {
-        let mut each: Vec<At> = targets.iter().map(inside).collect();
-        if each.iter().all(|dot| dot.y == from.y) {
-            each.sort_by_key(|dot| (dot.x - from.x).abs());
-            return Some(each);
-        }
-    }
-    // A slanted line: through every target where its course allows.
-    let mut each: Vec<At> = Vec::new();
-    for area in targets {
-        let dot = if area == last { Some(end) } else { on_line(from, end, area) };
-        each.extend(dot);
-    }
-    each.sort_by_key(|dot| (dot.x - from.x).abs() + (dot.y - from.y).abs());
-    Some(each)
+/// The shortest clear leader from a label's room: length, start, dots.
+fn leader(canvas: &Canvas, room: Area, targets: &[Area], clear: i64) -> Option<(i64, At, Vec<At>)> {
+    let (middle, off) = (room.middle(), 900 * UM);
+    let starts = [
+        At::new(room.left - off, middle.y),
+        At::new(room.right + off, middle.y),
+        At::new(middle.x, room.top - off),
+        At::new(middle.x, room.bottom + off),
+    ];
+    let ways = starts.into_iter().flat_map(|from| rows(from, targets).into_iter().map(move |dots| (from, dots)));
+    let clear_ones = ways.filter_map(|(from, dots)| {
+        let (first, last) = (*dots.first()?, *dots.last()?);
+        let is_crossed = |area: Area| area.is_crossed(from, first) || (first != last && area.is_crossed(first, last));
+        let is_blocked = canvas.taken.iter().any(|taken| is_crossed(taken.grown(clear)));
+        // Level, upright or well away from both: almost level looks like a slip.
+        let (across, down) = ((from.x - first.x).abs(), (from.y - first.y).abs());
+        let is_slip = (down != 0 && down * 11 < across) || (across != 0 && across * 4 < down);
+        let is_bad = is_blocked || is_crossed(room) || is_slip;
+        // A slanted leader costs more, and so does a bent one.
+        let slant = if across == 0 || down == 0 { 0 } else { 5000 * UM + (across + down) };
+        let is_bent = (across != 0 && first.y != last.y) || (down != 0 && first.x != last.x);
+        let bend = if is_bent && first != last { 2000 * UM } else { 0 };
+        let met = if canvas.ways.iter().any(|way| is_crossed(*way)) { 10_000 * UM } else { 0 };
+        (!is_bad).then_some((across + down + slant + bend + met, from, dots))
+    });
+    clear_ones.min_by_key(|(length, ..)| *length)
 }
 
-/// The point of a straight line at the height or breadth of a part's middle, if it lies inside.
-fn on_line(from: At, to: At, area: &Area) -> Option<At> {
-    let middle = area.middle();
-    let (dx, dy) = (i128::from(to.x - from.x), i128::from(to.y - from.y));
-    let at_x = (dx != 0).then(|| {
-        let y = i128::from(from.y) + dy * i128::from(middle.x - from.x) / dx;
-        At::new(middle.x, i64::try_from(y).unwrap_or(from.y))
-    });
-    let at_y = (dy != 0).then(|| {
-        let x = i128::from(from.x) + dx * i128::from(middle.y - from.y) / dy;
-        At::new(i64::try_from(x).unwrap_or(from.x), middle.y)
-    });
-    [at_x, at_y].into_iter().flatten().find(|at| area.grown(-200 * UM).holds(*at))
+/// Places for a label: its left end, the waste it must stay in if any, and what it costs.
+fn places(size: (i64, i64), targets: &[Area], around: &Surroundings<'_>) -> Vec<(At, Option<Area>, i64)> {
+    let Surroundings { sheet, waste, beside: (leftmost, right) } = around;
+    let (width, height) = size;
+    let Some(target) = targets.first().map(|area| area.middle()) else { return Vec::new() };
+    let mut found = Vec::new();
+    // On the right, level with the parts where that is free, else up or down.
+    for step in -90..=90_i64 {
+        let y = target.y + step * 500 * UM;
+        if y > sheet.top - 500 * UM && y < sheet.bottom + 3500 * UM {
+            for out in [4000 * UM, 8500 * UM] {
+                found.push((At::new(sheet.right + out, y), None, step.abs() * 300 * UM));
+            }
+        }
+        // Under and over the sheet.
+        let x = (target.x + step * 500 * UM).max(*leftmost);
+        for row in [0, 6500 * UM, 13_000 * UM] {
+            let off = 2200 * UM + height / 2 + row;
+            for y in [sheet.bottom + off, sheet.top - off] {
+                found.push((At::new(x, y), None, step.abs() * 100 * UM + 3000 * UM + row));
+            }
+        }
+    }
+    found.retain(|(left, ..)| left.x + width <= *right);
+    for home in *waste {
+        for across in 0..=10 {
+            for down in 0..=10 {
+                let x = home.left + 800 * UM + (home.width() - width - 1600 * UM) * across / 10;
+                let y = home.top + home.height() * down / 10;
+                found.push((At::new(x, y), Some(*home), 6000 * UM));
+            }
+        }
+    }
+    found
+}
+
+/// Ways to put a dot into each target, all on one straight line along the row they form, from the end
+/// nearer to the label on.
+fn rows(from: At, targets: &[Area]) -> Vec<Vec<At>> {
+    let (Some(first), Some(hull)) = (targets.first(), targets.iter().copied().reduce(Area::hull)) else {
+        return Vec::new();
+    };
+    let margin = |long: i64| (long / 4).min(2000 * UM);
+    let spots = |low: i64, high: i64, at: i64| {
+        let (inner_low, inner_high) = (low + margin(high - low), high - margin(high - low));
+        vec![at.clamp(inner_low, inner_high), (low + high) / 2, inner_low, inner_high]
+    };
+    let is_over = targets.len() > 1 && hull.height() > first.height();
+    let mut found: Vec<Vec<At>> = Vec::new();
+    if is_over {
+        for x in spots(first.left, first.right, from.x) {
+            found.push(targets.iter().map(|area| At::new(x, area.middle().y)).collect());
+        }
+    } else if targets.len() > 1 {
+        for y in spots(first.top, first.bottom, from.y) {
+            found.push(targets.iter().map(|area| At::new(area.middle().x, y)).collect());
+        }
+    } else {
+        for y in spots(first.top, first.bottom, from.y) {
+            for x in spots(first.left, first.right, from.x) {
+                found.push(vec![At::new(x, y)]);
+            }
+        }
+    }
+    for dots in &mut found {
+        dots.sort_by_key(|dot| (dot.x - from.x).abs() + (dot.y - from.y).abs());
+    }
+    found
 }

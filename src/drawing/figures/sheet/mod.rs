@@ -19,13 +19,14 @@ use crate::project::Project;
 use crate::words::english::figures as words;
 use crate::words::roman;
 use flags::Ground;
-use labels::{Apart, Label};
+use labels::{Apart, Label, Surroundings};
 
 const UM: i64 = 1000;
-/// The sheet's left edge in the figure: room for flags.
+/// The sheet's left edge in the figure: room for flags. More where a plan has wider flags, but the
+/// same in all its diagrams.
 pub const LEFT: i64 = 7000 * UM;
-/// The column's width: five of twelve.
-pub const COLUMN: i64 = 74_330 * UM;
+/// Right of the widest sheet: room for a flag.
+const RIGHT: i64 = 6370 * UM;
 /// A diagram is drawn at the first of these at which it is no larger than a 12 in sheet at 1:5.
 const SCALES: [u32; 3] = [40, 50, 100];
 const WIDEST: i64 = 60_960 * UM;
@@ -37,21 +38,30 @@ const PLATE: i64 = 800 * UM;
 #[must_use]
 pub fn sheet(project: &Project, index: usize) -> Option<Scene> {
     let sheet = project.plan.sheets.get(index)?;
-    let whole = Rect::at(0, 0, sheet.width.nm(), sheet.height.nm());
-    // At 1:4 only where that takes no more height than a 12 in sheet does at 1:5.
-    let tenths = if Scale::stated(40).length(whole.height()) <= 63_500 * UM {
-        Scale::choose(&SCALES, whole.width(), whole.height(), WIDEST, HIGHEST)
-    } else {
-        Scale::choose(&SCALES[1..], whole.width(), whole.height(), WIDEST, HIGHEST)
-    };
-    let frame = Frame::new(Scale::stated(tenths), whole, At::new(LEFT, 0));
-    let mut figure = Figure::new(project, sheet, index, frame);
+    let reach = (0..project.plan.sheets.len()).map(|n| Figure::new(project, n, LEFT).flags_reach()).max();
+    let left = reach.unwrap_or(0).max(LEFT);
+    let mut figure = Figure::new(project, index, left);
     figure.draw();
-    figure.caption(tenths);
+    figure.caption();
     let alt = alt(project, sheet, index);
-    let area = frame.area(whole);
-    let column = Area { left: 0, top: area.top, right: COLUMN, bottom: area.bottom };
+    let column = Area { left: 0, top: figure.area.top, right: left + WIDEST + RIGHT, bottom: figure.area.bottom };
+    let tenths = figure.tenths;
     Some(figure.canvas.finish(format!("cutting-{}", index + 1), Some(tenths), alt, column))
+}
+
+/// The stated scale of a sheet's diagram.
+fn scale_of(whole: Rect) -> u32 {
+    // At 1:4 only where that takes no more height than a 12 in sheet does at 1:5.
+    let choices = if Scale::stated(40).length(whole.height()) <= 63_500 * UM { &SCALES[..] } else { &SCALES[1..] };
+    Scale::choose(choices, whole.width(), whole.height(), WIDEST, HIGHEST)
+}
+
+/// A piece and what stands in it.
+struct Labelled {
+    area: Area,
+    label: Label,
+    ring: u32,
+    size: String,
 }
 
 struct Figure<'a> {
@@ -59,16 +69,66 @@ struct Figure<'a> {
     plan: &'a SheetPlan,
     frame: Frame,
     area: Area,
-    /// Number of the first leftover of this sheet.
-    first_leftover: u32,
+    index: usize,
+    tenths: u32,
     canvas: Canvas,
 }
 
 impl<'a> Figure<'a> {
-    fn new(project: &'a Project, plan: &'a SheetPlan, index: usize, frame: Frame) -> Self {
+    fn new(project: &'a Project, index: usize, left: i64) -> Self {
+        let plan = &project.plan.sheets[index];
         let whole = Rect::at(0, 0, plan.width.nm(), plan.height.nm());
-        let first_leftover = first_leftover(project, index);
-        Self { project, plan, frame, area: frame.area(whole), first_leftover, canvas: Canvas::new() }
+        let tenths = scale_of(whole);
+        let frame = Frame::new(Scale::stated(tenths), whole, At::new(left, 0));
+        Self { project, plan, index, tenths, frame, area: frame.area(whole), canvas: Canvas::new() }
+    }
+
+    /// How far left of the sheet its flags reach.
+    fn flags_reach(&self) -> i64 {
+        let (_, standing) = self.flags(&self.rooms(&self.labelled()).concat());
+        standing.iter().map(|flag| self.area.left - flag.area.left).max().unwrap_or(0)
+    }
+
+    /// Every piece with its label.
+    fn labelled(&self) -> Vec<Labelled> {
+        self.plan
+            .parts
+            .iter()
+            .filter_map(|part| match part.r#use {
+                Use::Piece { piece, .. } => {
+                    let (ring, size, area) = (self.ring(piece), self.size(part), self.frame.area(part.rect));
+                    Some(Labelled { area, label: labels::label_for(area, ring, &size), ring, size })
+                }
+                _ => None,
+            })
+            .collect()
+    }
+
+    fn rooms(&self, labelled: &[Labelled]) -> Vec<Vec<Area>> {
+        labelled.iter().map(|own| labels::room(own.area, own.label, own.ring, &own.size)).collect()
+    }
+
+    /// All cuts, and the flags in their places.
+    fn flags(&self, rooms: &[Area]) -> (Vec<cuts::Line>, Vec<flags::Standing>) {
+        let leftovers = self.parts(|part| *part == Use::Leftover);
+        let strips = self.parts(|part| *part == Use::EdgeStrip);
+        let wishes: Vec<i64> =
+            leftovers.iter().map(|(part, _)| self.leftover_wish(part)).chain(strips.iter().map(|_| 0)).collect();
+        let waste: Vec<Area> = leftovers.iter().chain(&strips).map(|(_, area)| *area).collect();
+        let pieces: Vec<Area> =
+            self.parts(|part| matches!(part, Use::Piece { .. })).into_iter().map(|(_, area)| area).collect();
+        let (lines, flagged) = cuts::read(self.plan, self.frame);
+        let ground = Ground {
+            sheet: self.area,
+            waste: &waste,
+            wishes: &wishes,
+            pieces: &pieces,
+            lines: &lines,
+            labels: rooms,
+            beside: (LEFT, LEFT + WIDEST + RIGHT - self.area.right),
+        };
+        let standing = flags::place(&flagged, &ground);
+        (lines, standing)
     }
 
     fn parts(&self, wanted: impl Fn(&Use) -> bool) -> Vec<(&'a Part, Area)> {
@@ -85,70 +145,48 @@ impl<'a> Figure<'a> {
     }
 
     fn draw(&mut self) {
-        let pieces = self.parts(|part| matches!(part, Use::Piece { .. }));
-        let leftovers = self.parts(|part| *part == Use::Leftover);
-        let strips = self.parts(|part| *part == Use::EdgeStrip);
-        let waste: Vec<Area> = leftovers.iter().map(|(_, area)| *area).collect();
-        let numbered = (self.first_leftover..).zip(&leftovers);
-        let wishes: Vec<i64> =
-            numbered.map(|(number, (part, _))| labels::leftover_width(&roman(number), &self.size(part))).collect();
-
-        let labelled: Vec<(&Part, Area, Label, u32, String)> = pieces
-            .iter()
-            .filter_map(|(part, area)| match part.r#use {
-                Use::Piece { piece, .. } => {
-                    let ring = self.ring(piece);
-                    let size = self.size(part);
-                    Some((*part, *area, labels::label_for(*area, ring, &size), ring, size))
-                }
-                _ => None,
-            })
-            .collect();
-        let rooms: Vec<Vec<Area>> =
-            labelled.iter().map(|(_, area, label, ring, size)| labels::room(*area, *label, *ring, size)).collect();
+        let labelled = self.labelled();
+        let rooms = self.rooms(&labelled);
         // No leader passes between a ring and its size.
         let whole_labels: Vec<Area> =
             rooms.iter().filter_map(|rooms| rooms.iter().copied().reduce(Area::hull)).collect();
         let rooms = rooms.concat();
-
-        let (lines, flagged) = cuts::read(self.plan, self.frame);
-        let piece_areas: Vec<Area> = pieces.iter().map(|(_, area)| *area).collect();
-        let standing = flags::place(
-            &flagged,
-            &Ground {
-                sheet: self.area,
-                waste: &waste,
-                wishes: &wishes,
-                pieces: &piece_areas,
-                lines: &lines,
-                labels: &rooms,
-                beside: (LEFT, COLUMN - self.area.right),
-            },
-        );
+        let (lines, standing) = self.flags(&rooms);
 
         self.canvas.area(Role::Sheet, self.area);
-        let holes: Vec<Area> = rooms
-            .iter()
-            .map(|room| room.grown(PLATE))
-            .chain(standing.iter().map(|flag| flag.area.grown(400 * UM)))
-            .collect();
-        for (part, area) in &pieces {
-            self.hatch(part, *area, &holes);
+        let plates = rooms.iter().map(|room| room.grown(PLATE));
+        let holes: Vec<Area> = plates.chain(standing.iter().map(|flag| flag.area.grown(400 * UM))).collect();
+        let hatch = hatch_of(&self.project.design, self.plan.paper);
+        for own in &labelled {
+            // The sheet lies "up", and its sign with it, however a piece is turned on it.
+            self.canvas.items.extend(hatch.fill(own.area, 0, &holes));
         }
-        for (_, area) in &strips {
-            self.canvas.items.push(crossed(*area));
+        for (_, area) in self.parts(|part| *part == Use::EdgeStrip) {
+            self.canvas.items.push(crossed(area));
         }
         for line in &lines {
             self.canvas.line(Role::Cut, line.from, line.to);
         }
-        for (_, area, label, ring, size) in &labelled {
-            labels::put(&mut self.canvas, *area, *label, *ring, size);
+        for own in &labelled {
+            labels::put(&mut self.canvas, own.area, own.label, own.ring, &own.size);
         }
         self.canvas.taken.extend(whole_labels);
         flags::draw(&mut self.canvas, &standing);
         self.put_up();
-        self.label_leftovers(&leftovers, &waste);
+        let waste: Vec<Area> = self.parts(|part| *part == Use::Leftover).into_iter().map(|(_, area)| area).collect();
+        self.label_leftovers(&waste);
         self.label_small(&labelled, &waste);
+    }
+
+    /// How wide a leftover's label would like to be; nothing for scraps, which have none.
+    fn leftover_wish(&self, part: &Part) -> i64 {
+        let own = self.project.plan.leftovers().into_iter().find(|left| {
+            left.sheet == self.index && left.parts.iter().any(|id| std::ptr::eq(self.plan.part(*id), part))
+        });
+        match own {
+            Some(left) if left.number > 0 => labels::leftover_width(&roman(left.number), &self.size(part)),
+            _ => 0,
+        }
     }
 
     fn size(&self, part: &Part) -> String {
@@ -157,67 +195,66 @@ impl<'a> Figure<'a> {
         words::size(&size.numbers(units))
     }
 
-    fn hatch(&mut self, part: &Part, area: Area, holes: &[Area]) {
-        if let Use::Piece { .. } = part.r#use {
-            // The sheet lies "up", and its sign with it, however a piece is turned on it.
-            let items = hatch_of(&self.project.design, self.plan.paper).fill(area, 0, holes);
-            self.canvas.items.extend(items);
-        }
-    }
-
     fn put_up(&mut self) {
         if self.project.design.paper(self.plan.paper).pattern != Pattern::OneWay {
             return;
         }
         let height = 14_000 * UM;
-        let mut top = self.area.top + 4000 * UM;
-        let x = LEFT / 2 - 300 * UM;
-        while top + height <= self.area.bottom {
-            let room = Area::at(x - 3000 * UM, top, 6000 * UM, height);
-            if self.canvas.is_free(room, 600 * UM) {
-                put_up(&mut self.canvas, At::new(x, top), words::up());
-                return;
+        // In the flags' column where that is free, else further left.
+        let mut x = self.area.left - LEFT + 3200 * UM;
+        loop {
+            let mut top = self.area.top + 4000 * UM;
+            while top + height <= self.area.bottom + 6000 * UM {
+                let room = Area::at(x - 3000 * UM, top, 6000 * UM, height);
+                if self.canvas.is_free(room, 600 * UM) {
+                    put_up(&mut self.canvas, At::new(x, top), words::up());
+                    return;
+                }
+                top += 500 * UM;
             }
-            top += 500 * UM;
+            x -= 2000 * UM;
         }
-        put_up(&mut self.canvas, At::new(-4000 * UM, self.area.top + 4000 * UM), words::up());
     }
 
-    fn label_leftovers(&mut self, leftovers: &[(&Part, Area)], waste: &[Area]) {
-        let mut apart: Vec<(Vec<String>, String, Vec<Area>)> = Vec::new();
-        for (number, (part, area)) in (self.first_leftover..).zip(leftovers) {
-            let (numeral, size) = (roman(number), self.size(part));
-            if labels::put_leftover(&mut self.canvas, *area, &numeral, &size) {
+    /// Leftovers with a number; scraps stay blank.
+    fn label_leftovers(&mut self, waste: &[Area]) {
+        for left in self.project.plan.leftovers() {
+            if left.sheet != self.index || left.number == 0 {
                 continue;
             }
-            // Neighbours alike share one leader.
-            match apart.iter_mut().find(|(_, other, areas)| *other == size && are_neighbours(areas, *area)) {
-                Some((numerals, _, areas)) => {
-                    numerals.push(numeral);
-                    areas.push(*area);
+            let units = self.project.units();
+            let (numeral, size) = (roman(left.number), words::size(&left.size.numbers(units)));
+            for part in left.parts {
+                let area = self.frame.area(self.plan.part(part).rect);
+                if labels::put_leftover(&mut self.canvas, area, &numeral, &size) {
+                    continue;
                 }
-                None => apart.push((vec![numeral], size, vec![*area])),
-            }
-        }
-        for (numerals, size, areas) in apart {
-            let numerals = numerals.join(", ");
-            let with_size = Apart::Leftover(numerals.clone(), Some(size));
-            if !labels::put_apart(&mut self.canvas, &with_size, &areas, self.area, &[], COLUMN) {
-                let alone = Apart::Leftover(numerals, None);
-                let _ = labels::put_apart(&mut self.canvas, &alone, &areas, self.area, waste, COLUMN);
+                let with_size = Apart::Leftover(numeral.clone(), Some(size.clone()));
+                let sheet = self.area;
+                let beside = Surroundings { sheet, waste: &[], beside: self.beside() };
+                if !labels::put_apart(&mut self.canvas, &with_size, &[area], &beside) {
+                    let anywhere = Surroundings { sheet, waste, beside: self.beside() };
+                    let alone = Apart::Leftover(numeral.clone(), None);
+                    let _ = labels::put_apart(&mut self.canvas, &alone, &[area], &anywhere);
+                }
             }
         }
     }
 
-    fn label_small(&mut self, labelled: &[(&Part, Area, Label, u32, String)], waste: &[Area]) {
+    /// How far left and right a label may reach.
+    const fn beside(&self) -> (i64, i64) {
+        (self.area.left - LEFT + 500 * UM, self.frame.at.x + WIDEST + RIGHT)
+    }
+
+    fn label_small(&mut self, labelled: &[Labelled], waste: &[Area]) {
         let mut groups: Vec<(u32, String, Vec<Area>)> = Vec::new();
-        for (_, area, label, ring, size) in labelled {
+        for Labelled { area, label, ring, size } in labelled {
             if *label != Label::Leader {
                 continue;
             }
             let alike = groups
                 .iter_mut()
-                .find(|(other, other_size, areas)| other == ring && other_size == size && are_neighbours(areas, *area));
+                .find(|(other, other_size, areas)| other == ring && other_size == size && carries_on(areas, *area));
             match alike {
                 Some((.., areas)) => areas.push(*area),
                 None => groups.push((*ring, size.clone(), vec![*area])),
@@ -225,31 +262,37 @@ impl<'a> Figure<'a> {
         }
         for (ring, size, areas) in groups {
             let apart = Apart::Piece(ring, size);
-            let _ = labels::put_apart(&mut self.canvas, &apart, &areas, self.area, waste, COLUMN);
+            let around = Surroundings { sheet: self.area, waste, beside: self.beside() };
+            let _ = labels::put_apart(&mut self.canvas, &apart, &areas, &around);
         }
     }
 
     /// Under the sheet: what the crossed strip is, and the scale.
-    fn caption(&mut self, tenths: u32) {
+    fn caption(&mut self) {
         let strip = self.parts(|part| *part == Use::EdgeStrip).first().map(|(part, _)| {
             let width = part.rect.width().min(part.rect.height());
             words::edge_strip(&Length::of(width, self.project.units()).number(self.project.units()))
         });
-        let scale = words::scale(tenths);
+        // Only a fraction needs the larger letters.
+        let role = match &strip {
+            Some(words) if words.contains('/') => Lettering::Leftover,
+            _ => Lettering::Small,
+        };
+        let scale = words::scale(self.tenths);
         let mut baseline = self.area.bottom + 4700 * UM;
         let rooms = |baseline: i64| {
             let right = At::new(self.area.right, baseline);
             let left = At::new(self.area.left, baseline);
             let mut rooms = vec![text_area(Lettering::Small, right, Anchor::End, false, &scale)];
-            rooms.extend(strip.as_ref().map(|words| text_area(Lettering::Leftover, left, Anchor::Start, false, words)));
+            rooms.extend(strip.as_ref().map(|words| text_area(role, left, Anchor::Start, false, words)));
             rooms
         };
-        while rooms(baseline).iter().any(|room| !self.canvas.is_free(*room, 800 * UM)) {
+        while rooms(baseline).iter().any(|room| !self.canvas.is_free(*room, 1600 * UM)) {
             baseline += 500 * UM;
         }
         let fits_beside = rooms(baseline).iter().map(|room| room.width()).sum::<i64>() + 1500 * UM <= self.area.width();
         if let Some(words) = &strip {
-            self.canvas.text(Lettering::Leftover, At::new(self.area.left, baseline), Anchor::Start, words);
+            self.canvas.text(role, At::new(self.area.left, baseline), Anchor::Start, words);
         }
         if fits_beside {
             self.canvas.text(Lettering::Small, At::new(self.area.right, baseline), Anchor::End, &scale);
@@ -259,20 +302,26 @@ impl<'a> Figure<'a> {
     }
 }
 
-/// Whether a part lies side by side with one of `areas`, so that one leader can meet both.
-fn are_neighbours(areas: &[Area], area: Area) -> bool {
-    areas.iter().any(|near| {
-        let beside = near.top == area.top && near.bottom == area.bottom;
-        let over = near.left == area.left && near.right == area.right && area.height() < 4000 * UM;
-        (beside && (near.right == area.left || area.right == near.left))
-            || (over && (near.bottom == area.top || area.bottom == near.top))
-    })
-}
-
-/// The number of a sheet's first leftover: one series for the whole plan.
-fn first_leftover(project: &Project, index: usize) -> u32 {
-    let before = project.plan.sheets[..index].iter().flat_map(|sheet| &sheet.parts);
-    1 + u32::try_from(before.filter(|part| part.r#use == Use::Leftover).count()).unwrap_or(0)
+/// Whether a part carries on a row or a pile of parts alike, so that one leader can meet them all.
+fn carries_on(areas: &[Area], area: Area) -> bool {
+    // Across their narrow side: a leader along their length would look like a cut.
+    let beside = |near: &Area| {
+        area.width() <= area.height()
+            && near.top == area.top
+            && near.bottom == area.bottom
+            && (near.right == area.left || area.right == near.left)
+    };
+    let over = |near: &Area| {
+        area.height() <= area.width()
+            && near.left == area.left
+            && near.right == area.right
+            && (near.bottom == area.top || area.bottom == near.top)
+    };
+    match areas {
+        [one] => beside(one) || over(one),
+        [first, second, ..] if first.top == second.top => areas.iter().any(beside),
+        _ => areas.iter().any(over),
+    }
 }
 
 /// The crossed edge strip: a row of X's that fills it exactly.
@@ -304,8 +353,6 @@ fn alt(project: &Project, sheet: &SheetPlan, index: usize) -> String {
         .collect();
     let unit = sheet.width.unit();
     let mut pieces: Vec<(PieceId, String, u32)> = Vec::new();
-    let mut leftovers = Vec::new();
-    let mut number = first_leftover(project, index);
     for part in &sheet.parts {
         let size = words::size(&part.rect.size(unit).numbers(units));
         match part.r#use {
@@ -315,13 +362,12 @@ fn alt(project: &Project, sheet: &SheetPlan, index: usize) -> String {
                     None => pieces.push((piece, size, 1)),
                 }
             }
-            Use::Leftover => {
-                leftovers.push((number, size));
-                number += 1;
-            }
-            Use::Divided | Use::EdgeStrip => {}
+            Use::Divided | Use::Leftover | Use::EdgeStrip => {}
         }
     }
+    let numbered = project.plan.leftovers().into_iter().filter(|left| left.sheet == index && left.number > 0);
+    let leftovers: Vec<(u32, String)> =
+        numbered.map(|left| (left.number, words::size(&left.size.numbers(units)))).collect();
     pieces.sort_by_key(|(piece, ..)| *piece);
     let pieces: Vec<String> = pieces
         .into_iter()

@@ -1,10 +1,12 @@
 //! One picture a step: the new layer strong, hatched and ringed, what is there already pale.
 
-use super::front::{fold_edge, lens_items, number, size_text};
-use super::layers::{self, Copy};
-use super::rings::{Named, put_column};
+mod measures;
+
+use super::front::{fold_edge, number, size_text};
+use super::layers::{self, Copy, Pile};
+use super::rings::{Named, assign, put_column};
 use crate::assembly::model::Action;
-use crate::design::model::{Along, Arrangement, LayerId, Onto, PieceId, VersionId};
+use crate::design::model::{LayerId, Onto, PieceId, VersionId};
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, put_lens, ring_radius};
 use crate::drawing::dimension::{Dimension, Drawn};
@@ -15,6 +17,7 @@ use crate::drawing::text;
 use crate::geometry::{Edge, Rect};
 use crate::project::Project;
 use crate::words::english::figures as words;
+use measures::Measures;
 
 const UM: i64 = 1000;
 /// Every step picture is this wide: a third of the live width less its gutters.
@@ -26,7 +29,7 @@ const CARD_WIDTH: i64 = 37_000 * UM;
 const CARD_HEIGHT: i64 = 45_000 * UM;
 const LEFT: i64 = 1500 * UM;
 const TOP: i64 = 6500 * UM;
-const LENS_RADIUS: i64 = 8000 * UM;
+const LENS_RADIUS: i64 = 7500 * UM;
 /// A trim line is longer than the piece by this, each way.
 const TRIM_PAST: i64 = 6000 * UM;
 /// A ring stands in a piece of at least this size each way.
@@ -72,8 +75,11 @@ impl<'a> Picture<'a> {
     fn frame(&self) -> Option<Frame> {
         let all = self.project.layout.layers.iter().map(|placed| placed.block);
         let hull = all.fold(self.face()?, Rect::hull);
-        let scale = Scale::to_fit(hull.width(), hull.height(), CARD_WIDTH, CARD_HEIGHT);
-        Some(Frame::new(scale, hull, At::new(LEFT, TOP)))
+        // An end that reaches past the card is measured on the left, where its arrow needs room.
+        let is_past = hull.left < 0;
+        let (left, room) = if is_past { (LEFT + 4500 * UM, CARD_WIDTH - 3000 * UM) } else { (LEFT, CARD_WIDTH) };
+        let scale = Scale::to_fit(hull.width(), hull.height(), room, CARD_HEIGHT);
+        Some(Frame::new(scale, hull, At::new(left, TOP)))
     }
 
     /// The layer that a unit is built on: the one that is not itself put together first.
@@ -186,20 +192,21 @@ impl<'a> Picture<'a> {
             self.canvas.area(Role::Ghost, frame.area(face));
         }
         let role = |other: LayerId| if is_new(other) { Role::Piece } else { Role::Ghost };
-        layers::draw(&mut self.canvas, self.project, frame, &copies, self.version, role, is_new, &plates);
-        let mut busy_until = TOP;
+        let pile = Pile { project: self.project, frame, copies: &copies, version: self.version };
+        pile.draw(&mut self.canvas, role, is_new, &plates);
+        let mut busy = (HEIGHT, 0);
         for Drawn { items, area, figure } in drawn {
             self.canvas.items.extend(items);
             self.canvas.taken.push(figure);
             if area.right > frame.area(face).right {
-                busy_until = busy_until.max(area.bottom);
+                busy = (busy.0.min(area.top), busy.1.max(area.bottom));
             }
         }
         let right = new_areas.iter().map(|area| area.right).chain([frame.area(face).right]).max().unwrap_or(0);
         if let Some(border) = measures.border {
-            busy_until = self.lens(frame, face, &copies, layer, border, on_card, right);
+            busy = (0, self.lens(frame, face, &copies, layer, border, on_card, right));
         }
-        self.put_rings(frame, face, &copies, layer, &spots, right, busy_until, on_card);
+        self.put_rings(frame, face, &copies, layer, &spots, right, busy, on_card);
 
         let onto = self.name_of(self.project.design.layer(layer).onto);
         Some(words::glue_step(&self.told(layer), &onto, &measures.told))
@@ -233,7 +240,7 @@ impl<'a> Picture<'a> {
         let placed = self.project.layout.placed(layer);
         let onto = placed.onto;
         let corner = frame.area(onto);
-        let centre = At::new(right + 3500 * UM + LENS_RADIUS, TOP + LENS_RADIUS + 1000 * UM);
+        let centre = At::new(right + 3000 * UM + LENS_RADIUS, TOP + LENS_RADIUS + 1000 * UM);
         let on_page = frame.scale.length(border);
         let spot = At::new(corner.right - on_page / 2, corner.top + on_page / 2);
         let inset = (border / 2 + 1000 * UM).min(4500 * UM);
@@ -242,9 +249,8 @@ impl<'a> Picture<'a> {
         let below: Vec<Copy> = copies.iter().filter(|copy| copy.layer <= layer).copied().collect();
         let ground = if on_card { face } else { onto };
         let square = Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS);
-        let seen = lens_items(self.project, seen_frame, self.version, &below, ground, square, Role::Ghost, |other| {
-            other == layer
-        });
+        let seen = Pile { project: self.project, frame: seen_frame, copies: &below, version: self.version };
+        let seen = seen.seen_in(square, (ground, Role::Ghost), |other| other == layer);
         put_lens(
             &mut self.canvas,
             spot,
@@ -271,7 +277,7 @@ impl<'a> Picture<'a> {
         layer: LayerId,
         spots: &[Option<At>],
         right: i64,
-        busy_until: i64,
+        busy: (i64, i64),
         on_card: bool,
     ) {
         let design = &self.project.design;
@@ -303,7 +309,9 @@ impl<'a> Picture<'a> {
             }
         }
         let end = frame.area(face).bottom - 3000 * UM;
-        put_column(&mut self.canvas, &column, right + 6000 * UM, (busy_until + 5000 * UM, end));
+        let blocked = [(busy.0 - 4000 * UM, busy.1 + 4500 * UM)];
+        let rings = assign(&column, (TOP + 1000 * UM, end), &blocked);
+        put_column(&mut self.canvas, &column, &rings, right + 6000 * UM);
     }
 
     fn trim(&mut self, layer: LayerId, loose: bool) -> Option<String> {
@@ -322,7 +330,8 @@ impl<'a> Picture<'a> {
             self.canvas.area(Role::Hidden, frame.area(*copy));
         }
         let role = |other: LayerId| if other == layer { Role::Piece } else { Role::Ghost };
-        layers::draw(&mut self.canvas, self.project, frame, &copies, self.version, role, |other| other == layer, &[]);
+        let pile = Pile { project: self.project, frame, copies: &copies, version: self.version };
+        pile.draw(&mut self.canvas, role, |other| other == layer, &[]);
         let mut word_at: Option<At> = None;
         let mut lines: Vec<(At, At)> = Vec::new();
         for (whole, left) in placed.copies.iter().zip(&placed.trimmed) {
@@ -355,11 +364,12 @@ impl<'a> Picture<'a> {
         for (from, to) in lines {
             self.canvas.line(Role::Trim, from, to);
         }
-        let mut busy = frame.area(placed.block).bottom;
+        let mut busy = (HEIGHT, 0);
         if let Some(at) = word_at {
-            busy = busy.max(self.canvas.text(Lettering::TrimWord, at, Anchor::Start, words::trim()).bottom);
+            let word = self.canvas.text(Lettering::TrimWord, at, Anchor::Start, words::trim());
+            busy = (word.top, word.bottom);
         }
-        self.put_rings(frame, face, &copies, layer, &[], frame.area(face).right, busy + 1000 * UM, !loose);
+        self.put_rings(frame, face, &copies, layer, &[], frame.area(face).right, busy, !loose);
         let to = self.project.design.layer(layer).trim_flush.as_ref().map_or(Onto::Card, |flush| flush.value);
         Some(words::trim_step(&self.told(layer), &self.name_of(to)))
     }
@@ -369,7 +379,8 @@ impl<'a> Picture<'a> {
         self.canvas.area(Role::Ghost, frame.area(face));
         let all: Vec<LayerId> = self.project.design.layer_ids().collect();
         let copies = layers::copies(self.project, &all, |_| true);
-        layers::draw(&mut self.canvas, self.project, frame, &copies, self.version, |_| Role::Ghost, |_| false, &[]);
+        let pile = Pile { project: self.project, frame, copies: &copies, version: self.version };
+        pile.draw(&mut self.canvas, |_| Role::Ghost, |_| false, &[]);
         let card = size_text(self.project, self.project.layout.card?);
         Some(words::blank_front(&card))
     }
@@ -411,14 +422,13 @@ impl<'a> Picture<'a> {
             let area = Area::at(13_000 * UM, top, scale.length(width), scale.length(height));
             self.canvas.area(Role::Layer, area);
             measure = card.height;
-            from = Edge::Bottom;
-            let y = area.bottom - scale.length(measure.nm());
+            from = Edge::Top;
+            let y = area.top + scale.length(measure.nm());
             self.canvas.line(Role::Fold, At::new(area.left, y), At::new(area.right + past, y));
             let word = At::new(area.right + past + 1000 * UM, y + half_cap);
             self.canvas.text(Lettering::Word, word, Anchor::Start, words::score());
             let text = number(self.project, measure.nm());
-            let drawn =
-                Dimension::upright((y, area.bottom), (area.left, area.left), area.left - 7500 * UM, text).draw();
+            let drawn = Dimension::upright((area.top, y), (area.left, area.left), area.left - 7500 * UM, text).draw();
             self.canvas.items.extend(drawn.items);
             self.canvas.ring(At::new(area.middle().x, (y + area.bottom) / 2), ring);
         } else {
@@ -463,129 +473,4 @@ fn ring_spots(copies: &[Copy], frame: Frame, layer: LayerId, ring: u32) -> Vec<O
             std::iter::once(middle).chain(down).find(|spot| clear(*spot))
         })
         .collect()
-}
-
-/// What a glue step measures: the stated places, and nothing else.
-struct Measures {
-    dimensions: Vec<Dimension>,
-    /// One border all round, to be shown in a lens.
-    border: Option<i64>,
-    told: Vec<String>,
-}
-
-impl Measures {
-    fn read(project: &Project, frame: Frame, id: LayerId, copies: &[Copy], face: Rect) -> Self {
-        let layer = project.design.layer(id);
-        let placed = project.layout.placed(id);
-        let (onto, block) = (placed.onto, placed.block);
-        let mut found = Self { dimensions: Vec::new(), border: None, told: Vec::new() };
-        let borders = Edge::ALL.map(|edge| onto.border(block, edge));
-        let is_centred = layer.across == Along::Centre && layer.up == Along::Centre;
-        if is_centred
-            && layer.arrangement == Arrangement::Single
-            && borders[0] > 0
-            && borders.iter().all(|b| *b == borders[0])
-        {
-            found.border = Some(borders[0]);
-            found.told.push(words::borders_told(&[number(project, borders[0])]));
-            return found;
-        }
-        let hull = copies.iter().filter(|c| c.layer == id).map(|c| c.rect).fold(onto, Rect::hull).hull(face);
-        let around = frame.area(hull);
-        if let Some((low, high, told)) = stretch(project, layer.up, block, onto, copies, (Edge::Bottom, Edge::Top)) {
-            let text = number(project, high - low);
-            let (onto_right, block_right) = (frame.area(onto).right, frame.area(block).right);
-            let line = around.right + 7500 * UM;
-            let outline = onto_right.max(block_right);
-            found.told.push(words::from_edge(&text, &layer.name, &told));
-            found.dimensions.push(Dimension::upright((frame.y(high), frame.y(low)), (outline, outline), line, text));
-        }
-        if let Some((low, high, told)) = stretch(project, layer.across, block, onto, copies, (Edge::Left, Edge::Right))
-        {
-            let text = number(project, high - low);
-            let outline = frame.area(onto).bottom;
-            found.told.push(words::from_edge(&text, &layer.name, &told));
-            found.dimensions.push(Dimension::level(
-                (frame.x(low), frame.x(high)),
-                (outline, outline),
-                around.bottom + 5000 * UM,
-                text,
-            ));
-        }
-        found.gaps(project, frame, id);
-        found
-    }
-
-    /// Gaps between copies, under or beside the block.
-    fn gaps(&mut self, project: &Project, frame: Frame, id: LayerId) {
-        let layer = project.design.layer(id);
-        let placed = project.layout.placed(id);
-        let (across, down) = layer.arrangement.gaps(project.units());
-        let Some(first) = placed.copies.first() else { return };
-        let block = frame.area(placed.block);
-        let onto = frame.area(placed.onto);
-        let mut line =
-            if onto.bottom - block.bottom > 6500 * UM { block.bottom + 4500 * UM } else { block.top - 4500 * UM };
-        let outline = if line > block.bottom { block.bottom } else { block.top };
-        if across.nm() > 0
-            && let Some(next) = placed.copies.iter().find(|copy| copy.left >= first.right)
-        {
-            let text = number(project, next.left - first.right);
-            let text_width = text::width(Lettering::Figure, &text);
-            self.told.push(words::gap(&text, &layer.name));
-            let ends = (frame.x(first.right), frame.x(next.left));
-            self.dimensions.push(Dimension::level(ends, (outline, outline), line, text));
-            let gap_end = ends.1 + 7500 * UM + text_width;
-            let side = placed.onto.border(placed.block, Edge::Right);
-            if layer.across == Along::Centre && side > 0 {
-                let text = number(project, side);
-                let ends = (block.right, onto.right);
-                // On the same line where the two do not meet, else on the next.
-                if gap_end > ends.0 - 6500 * UM {
-                    line += if line > block.bottom { 6500 * UM } else { -6500 * UM };
-                }
-                if onto.top + 1500 * UM < line && line < onto.bottom - 1500 * UM {
-                    self.told.push(words::side_border(&text));
-                    self.dimensions.push(Dimension::level(ends, (outline, line), line, text));
-                }
-            }
-        }
-        if down.nm() > 0
-            && let Some(next) = placed.copies.iter().find(|copy| copy.top <= first.bottom)
-        {
-            let text = number(project, first.bottom - next.top);
-            self.told.push(words::gap(&text, &layer.name));
-            let ends = (frame.y(first.bottom), frame.y(next.top));
-            self.dimensions.push(Dimension::upright(ends, (block.right, block.right), block.right + 4500 * UM, text));
-        }
-    }
-}
-
-/// The stretch that a step's words name in one direction.
-fn stretch(
-    project: &Project,
-    along: Along,
-    block: Rect,
-    onto: Rect,
-    copies: &[Copy],
-    (low, high): (Edge, Edge),
-) -> Option<(i64, i64, String)> {
-    let neighbour = |layer: LayerId, edge: Edge| {
-        let hull = copies.iter().filter(|copy| copy.layer == layer).map(|copy| copy.rect).reduce(Rect::hull);
-        hull.map(|hull| (hull.edge(edge), project.design.layer(layer).name.clone()))
-    };
-    let found = match along {
-        Along::Centre => return None,
-        Along::FromLow(_) => (onto.edge(low), block.edge(low), low.word().to_owned()),
-        Along::FromHigh(_) => (block.edge(high), onto.edge(high), high.word().to_owned()),
-        Along::After(layer, _) => {
-            let (at, name) = neighbour(layer, high)?;
-            (at, block.edge(low), name)
-        }
-        Along::Before(layer, _) => {
-            let (at, name) = neighbour(layer, low)?;
-            (block.edge(high), at, name)
-        }
-    };
-    (found.0 < found.1).then_some(found)
 }

@@ -1,0 +1,187 @@
+//! What a glue step measures.
+
+use crate::design::model::{Along, Arrangement, LayerId};
+use crate::drawing::area::Area;
+use crate::drawing::dimension::Dimension;
+use crate::drawing::figures::front::number;
+use crate::drawing::figures::layers::Copy;
+use crate::drawing::scale::Frame;
+use crate::geometry::{Edge, Rect};
+use crate::project::Project;
+use crate::words::english::figures as words;
+
+const UM: i64 = 1000;
+
+/// What a glue step measures: the stated places, and nothing else.
+pub(super) struct Measures {
+    pub(super) dimensions: Vec<Dimension>,
+    /// One border all round, to be shown in a lens.
+    pub(super) border: Option<i64>,
+    pub(super) told: Vec<String>,
+}
+
+impl Measures {
+    pub(super) fn read(project: &Project, frame: Frame, id: LayerId, copies: &[Copy], face: Rect) -> Self {
+        let layer = project.design.layer(id);
+        let placed = project.layout.placed(id);
+        let (onto, block) = (placed.onto, placed.block);
+        let mut found = Self { dimensions: Vec::new(), border: None, told: Vec::new() };
+        let borders = Edge::ALL.map(|edge| onto.border(block, edge));
+        let is_centred = layer.across == Along::Centre && layer.up == Along::Centre;
+        if is_centred
+            && layer.arrangement == Arrangement::Single
+            && borders[0] > 0
+            && borders.iter().all(|b| *b == borders[0])
+        {
+            found.border = Some(borders[0]);
+            found.told.push(words::borders_told(&[number(project, borders[0])]));
+            return found;
+        }
+        let is_middle = is_centred && borders.iter().all(|b| *b >= 0);
+        let hull = copies.iter().filter(|c| c.layer == id).map(|c| c.rect).fold(onto, Rect::hull).hull(face);
+        let around = frame.area(hull);
+        if let Some((low, high, told)) = stretch(project, layer.up, block, onto, copies, (Edge::Bottom, Edge::Top)) {
+            let text = number(project, high - low);
+            let (onto_right, block_right) = (frame.area(onto).right, frame.area(block).right);
+            let line = around.right + 7500 * UM;
+            let outline = onto_right.max(block_right);
+            found.told.push(words::from_there(&text, &layer.name, &told));
+            found.dimensions.push(Dimension::upright((frame.y(high), frame.y(low)), (outline, outline), line, text));
+        }
+        if let Some((low, high, told)) = stretch(project, layer.across, block, onto, copies, (Edge::Left, Edge::Right))
+        {
+            let text = number(project, high - low);
+            let outline = frame.area(onto).bottom;
+            found.told.push(words::from_there(&text, &layer.name, &told));
+            found.dimensions.push(Dimension::level(
+                (frame.x(low), frame.x(high)),
+                (outline, outline),
+                around.bottom + 5000 * UM,
+                text,
+            ));
+        }
+        if is_middle && layer.arrangement == Arrangement::Single {
+            found.uneven_borders(project, frame, id, around);
+        }
+        if let Some(flush) = &layer.trim_flush {
+            found.overhang(project, frame, id, project.layout.rect(flush.value), around);
+        }
+        found.gaps(project, frame, id);
+        found
+    }
+
+    /// In the middle with another border at the sides than at top and bottom: both are named.
+    fn uneven_borders(&mut self, project: &Project, frame: Frame, id: LayerId, around: Area) {
+        let placed = project.layout.placed(id);
+        let (onto, block) = (placed.onto, placed.block);
+        let (side, end) = (onto.border(block, Edge::Right), onto.border(block, Edge::Top));
+        let (onto_area, block_area) = (frame.area(onto), frame.area(block));
+        if side > 0 {
+            let text = number(project, side);
+            self.told.push(words::from_there(
+                &text,
+                &project.design.layer(id).name,
+                &words::the_edge(Edge::Right.word()),
+            ));
+            let ends = (block_area.right, onto_area.right);
+            let outlines = (onto_area.bottom, onto_area.bottom);
+            self.dimensions.push(Dimension::level(ends, outlines, around.bottom + 4000 * UM, text));
+        }
+        if end > 0 {
+            let text = number(project, end);
+            self.told.push(words::from_there(
+                &text,
+                &project.design.layer(id).name,
+                &words::the_edge(Edge::Top.word()),
+            ));
+            let ends = (onto_area.top, block_area.top);
+            let outlines = (onto_area.right, onto_area.right);
+            self.dimensions.push(Dimension::upright(ends, outlines, around.right + 7500 * UM, text));
+        }
+    }
+
+    /// How far a layer that is cut too long reaches past what it is trimmed to: the least of its
+    /// ends, as the words say.
+    fn overhang(&mut self, project: &Project, frame: Frame, id: LayerId, target: Rect, around: Area) {
+        let block = project.layout.placed(id).block;
+        let past = |edge: Edge| -target.border(block, edge);
+        let Some(edge) = Edge::ALL.into_iter().filter(|edge| past(*edge) > 0).min_by_key(|edge| past(*edge)) else {
+            return;
+        };
+        let text = number(project, past(edge));
+        self.told.push(words::past_edge(&text, &project.design.layer(id).name, edge.word()));
+        let (to, from) = (frame.area(target), frame.area(block));
+        // Under the layer where its end is, clear of the dimension above it.
+        let (low, high) = (to.edge(edge).min(from.edge(edge)), to.edge(edge).max(from.edge(edge)));
+        let dimension = if edge.is_side() {
+            let line = from.bottom + 4500 * UM;
+            Dimension::level((low, high), (from.bottom, from.bottom), line, text)
+        } else {
+            let line = around.right + 7500 * UM;
+            Dimension::upright((low, high), (from.right, from.right), line, text)
+        };
+        self.dimensions.push(dimension);
+    }
+
+    /// Gaps between copies, under or beside the block.
+    fn gaps(&mut self, project: &Project, frame: Frame, id: LayerId) {
+        let layer = project.design.layer(id);
+        let placed = project.layout.placed(id);
+        let (across, down) = layer.arrangement.gaps(project.units());
+        let Some(first) = placed.copies.first() else { return };
+        let block = frame.area(placed.block);
+        let onto = frame.area(placed.onto);
+        let line =
+            if onto.bottom - block.bottom > 6500 * UM { block.bottom + 4500 * UM } else { block.top - 4500 * UM };
+        let outline = if line > block.bottom { block.bottom } else { block.top };
+        if across.nm() > 0
+            && let Some(next) = placed.copies.iter().find(|copy| copy.left >= first.right)
+        {
+            let text = number(project, next.left - first.right);
+            self.told.push(words::gap(&text, &layer.name));
+            let ends = (frame.x(first.right), frame.x(next.left));
+            self.dimensions.push(Dimension::level(ends, (outline, outline), line, text));
+        }
+        // Equal gaps both ways are named once.
+        if down.nm() > 0
+            && (across.is_zero() || across != down)
+            && let Some(next) = placed.copies.iter().find(|copy| copy.top <= first.bottom)
+        {
+            let text = number(project, first.bottom - next.top);
+            self.told.push(words::gap(&text, &layer.name));
+            let ends = (frame.y(first.bottom), frame.y(next.top));
+            self.dimensions.push(Dimension::upright(ends, (block.right, block.right), block.right + 4500 * UM, text));
+        }
+    }
+}
+
+/// The stretch that a step's words name in one direction.
+fn stretch(
+    project: &Project,
+    along: Along,
+    block: Rect,
+    onto: Rect,
+    copies: &[Copy],
+    (low, high): (Edge, Edge),
+) -> Option<(i64, i64, String)> {
+    let neighbour = |layer: LayerId, edge: Edge| {
+        let hull = copies.iter().filter(|copy| copy.layer == layer).map(|copy| copy.rect).reduce(Rect::hull);
+        hull.map(|hull| (hull.edge(edge), project.design.layer(layer).name.clone()))
+    };
+    let found = match along {
+        Along::Centre => return None,
+        Along::FromLow(_) => (onto.edge(low), block.edge(low), words::the_edge(low.word())),
+        Along::FromHigh(_) => (block.edge(high), onto.edge(high), words::the_edge(high.word())),
+        Along::After(layer, _) => {
+            let (at, name) = neighbour(layer, high)?;
+            (at, block.edge(low), name)
+        }
+        Along::Before(layer, _) => {
+            let (at, name) = neighbour(layer, low)?;
+            (block.edge(high), at, name)
+        }
+    };
+    // A layer that reaches past an edge is named by how far it does.
+    let (one, other, told) = found;
+    (one != other).then(|| (one.min(other), one.max(other), told))
+}
