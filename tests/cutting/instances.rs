@@ -4,6 +4,8 @@
 //! The instances are read only from the folder that `TRIMWRIGHT_INSTANCES` names. Where the file of
 //! optima marks a value `computed here only`, nothing published stands behind it.
 
+#![expect(clippy::print_stdout, clippy::print_stderr, reason = "the table, and that it was skipped, are for people")]
+
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
