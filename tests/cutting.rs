@@ -1,5 +1,7 @@
 //! Cutting: published instances, worked arithmetic, an independent brute force, the referee.
 
+mod instances;
+
 use crate::support::{demo, demos, run, sound};
 use proptest::prelude::*;
 use std::collections::BTreeMap;

@@ -17,6 +17,7 @@ pub mod sheet;
 mod shortage;
 mod table;
 pub mod tree;
+pub mod value;
 
 use super::demand::{self, PaperDemand};
 use super::plan::CutPlan;
