@@ -1,6 +1,7 @@
 //! Cutting: published instances, worked arithmetic, an independent brute force, the referee.
 
 mod fewest;
+mod instances;
 
 use crate::support::{demo, demos, run, sound};
 use proptest::prelude::*;
@@ -180,6 +181,9 @@ fn the_same_design_gives_the_same_plan() {
     assert_eq!(sound(&text).plan, sound(&text).plan);
 }
 
+/// One change to a plan.
+type Change = Box<dyn Fn(&mut CutPlan)>;
+
 /// A plan with one change, and whether the referee sees it.
 fn tampered(change: impl Fn(&mut CutPlan)) -> Vec<String> {
     let text = std::fs::read_to_string(demo("lantern-row")).expect("the demo");
@@ -195,7 +199,7 @@ fn the_referee_refuses_every_tampered_plan() {
     let a_piece = |sheet: &SheetPlan| {
         sheet.parts.iter().position(|part| matches!(part.r#use, Use::Piece { .. })).expect("a piece")
     };
-    let changes: Vec<(&str, Box<dyn Fn(&mut CutPlan)>)> = vec![
+    let changes: Vec<(&str, Change)> = vec![
         (
             "a measure off by a nanometre",
             Box::new(|plan| {

@@ -113,6 +113,11 @@ fn the_gate_is_seen_to_fail() {
     let at = untagged.windows(12).position(|part| part == b"/Marked true").expect("it is tagged");
     untagged[at..at + 12].copy_from_slice(b"/Marked null");
     assert!(!oracles::standard_faults(&untagged).is_empty());
+    // A file with a stream that says it is shorter than it is.
+    let mut short = bytes.clone();
+    let at = short.windows(8).position(|part| part == b"/Length ").expect("a stream") + 8;
+    short[at] = if short[at] == b'1' { b'2' } else { short[at] - 1 };
+    assert!(!oracles::standard_faults(&short).is_empty());
     // A file that was cut off.
     let folder = tempfile::tempdir().expect("a folder");
     let path = written(&bytes[..bytes.len() / 2], folder.path());
@@ -226,5 +231,92 @@ fn page_pictures_are_as_many_as_pages() {
     for image in images {
         let side = |at: usize| u32::from_be_bytes(image[at..at + 4].try_into().expect("four bytes"));
         assert_eq!((side(16), side(20)), (340, 440), "8 1/2 x 11 in at 40 px an inch");
+    }
+}
+
+/// A design with as many papers, pieces, versions and cards as a month ever has, made by rule.
+fn crowded() -> Project {
+    use std::fmt::Write as _;
+    const PAPERS: [(&str, &str); 7] = [
+        ("midnight", "one-way"),
+        ("harvest moon", "any"),
+        ("barley", "two-way"),
+        ("cobalt", "any"),
+        ("sage and smoke", "one-way"),
+        ("brick", "any"),
+        ("pebble", "any"),
+    ];
+    const PIECES: [(&str, &str); 11] = [
+        ("upper long rail", "3 1/2 x 1/2"),
+        ("lower rail", "3 1/4 x 3/8"),
+        ("lantern", "1 x 1 3/4"),
+        ("window", "1 x 1"),
+        ("pane", "3/4 x 3/4"),
+        ("star", "1/2 x 1/2"),
+        ("greeting strip", "3 x 1"),
+        ("thin ribbon strip", "2 1/2 x 1/4"),
+        ("moon", "1 1/2 x 1 1/2"),
+        ("cloud", "2 x 3/4"),
+        ("little bench", "1 1/4 x 1/2"),
+    ];
+    let mut text = "title: The Long Winter Evening With Lanterns
+month: 2027-12
+designer: Heron Lane Paper Room and Friends of the Printing Shed
+about: A crowd of papers and pieces, so that every page has to go over its edge.
+cards: 24
+units: inch
+card: {size: 4 1/4 x 5 1/2 in, fold: side, from: white}
+papers:
+  white: {sheets: 12 of letter, weight: 110 lb cover}
+"
+    .to_owned();
+    for (name, pattern) in PAPERS {
+        let _ = writeln!(text, "  {name}: {{sheets: 8 of 12 x 12 in, pattern: {pattern}}}");
+    }
+    text.push_str("pieces:\n  mat: {size: card less 1/8 in all round, from: pebble}\n");
+    text.push_str("  panel: {size: mat less 1/8 in all round, from: varies}\n");
+    for (index, (name, size)) in PIECES.iter().enumerate() {
+        let _ = writeln!(text, "  {name}: {{size: {size} in, from: {}}}", PAPERS[index % 7].0);
+    }
+    text.push_str("versions:\n");
+    for (name, _) in &PAPERS[..6] {
+        let _ = writeln!(text, "  - {{name: {name}, cards: 4, papers: {{panel: {name}}}}}");
+    }
+    text.push_str("front:\n  - place: mat\n    onto: card\n    centre: both ways\n    glue: tape\n    first:\n");
+    text.push_str("      - {place: panel, centre: both ways, glue: tape}\n");
+    for (index, (name, _)) in PIECES.iter().enumerate() {
+        let glue = ["liquid", "foam", "tape"][index % 3];
+        let _ = writeln!(
+            text,
+            "      - {{place: {name}, onto: panel, left: 1/8 in, top: 1/{} in, glue: {glue}}}",
+            [8, 4, 2][index % 3]
+        );
+    }
+    let outcome = pipeline::run(&Source::new("crowded.yaml", text), "crowded");
+    outcome.editions.into_iter().next().unwrap_or_else(|| panic!("{:?}", outcome.findings))
+}
+
+#[test]
+fn a_crowd_of_papers_and_pieces_flows_onto_more_pages() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let project = crowded();
+    let bytes = set(&project);
+    let path = written(&bytes, folder.path());
+    let mut faults = true_faults(&path, Sheet::Letter);
+    faults.extend(oracles::standard_faults(&bytes));
+    faults.extend(oracles::margin_faults(&path, folder.path()));
+    assert!(faults.is_empty(), "{faults:#?}");
+    let pages = pages(&path);
+    assert!((8..=20).contains(&pages.len()), "{} pages", pages.len());
+    for (number, page) in pages.iter().enumerate() {
+        const LETTER: f64 = 792.0;
+        // The lowest word above the foot stands below the upper third of the page.
+        let low = page.words.iter().map(|word| word.bottom).filter(|low| *low < LETTER - 60.0).fold(0.0, f64::max);
+        assert!(low > LETTER / 3.0, "page {} is nearly empty", number + 1);
+    }
+    let text = oracles::plain_text(&path);
+    for piece in &project.design.pieces {
+        let size = piece.size.numbers(project.units()).replace(" x ", " × ");
+        assert!(text.contains(&size), "{}: {size}", piece.name);
     }
 }

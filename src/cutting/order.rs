@@ -94,6 +94,8 @@ struct Chain<'n> {
 #[derive(Debug, Clone)]
 struct Group<'n> {
     length: i64,
+    /// Whether one of its slices holds no piece just so long.
+    odd: bool,
     members: Vec<Member<'n>>,
 }
 
@@ -119,7 +121,15 @@ fn collect<'n>(node: &'n Node, chains: &mut Vec<Chain<'n>>) -> Option<usize> {
             groups.entry(std::cmp::Reverse(part.along(*axis))).or_default().push(Member { node: part, chain });
         }
     }
-    chains[here].groups = groups.into_iter().map(|(length, members)| Group { length: length.0, members }).collect();
+    chains[here].groups = groups
+        .into_iter()
+        .map(|(length, members)| {
+            let own = |member: &Member<'_>| {
+                member.node.leaves().iter().any(|leaf| !leaf.is_waste() && leaf.along(*axis) == length.0)
+            };
+            Group { length: length.0, odd: !members.iter().all(own), members }
+        })
+        .collect();
     chains[here].waste = waste;
     Some(here)
 }
@@ -212,11 +222,13 @@ fn carry_out(chains: &[Chain<'_>], state: &mut [Progress], chain: usize, job: Jo
 /// States looked at before the first sequence that works is taken.
 const MOST_STATES: usize = 2_000;
 
-/// Past this the ruler's arm must be swung out, nm: 6 in, common practice, no source.
-const ARM: i64 = 6 * crate::length::NM_PER_INCH;
+/// How little a hand likes a sequence: slices cut at a measure that none of their pieces has, then
+/// the measures, short ones being easier to set.
+type Dislike = (u32, i64);
 
 /// The measures in order, such that the measure is changed as seldom as can be: breadth first over
-/// the sets of cuts done, wide measures before narrow ones, those past the arm last.
+/// the sets of cuts done; of sequences of one length the one a hand dislikes least, wide measures
+/// before narrow ones.
 fn phases(chains: &[Chain<'_>], hand: Hand) -> Vec<i64> {
     let mut start: Vec<Progress> = chains
         .iter()
@@ -228,57 +240,74 @@ fn phases(chains: &[Chain<'_>], hand: Hand) -> Vec<i64> {
     if let Some(first) = start.first_mut() {
         first.loose = true;
     }
-    let mut level = vec![(start, Vec::new())];
-    let mut seen = BTreeSet::new();
+    let mut level: Vec<(Vec<Progress>, Dislike, Vec<i64>)> = vec![(start, (0, 0), Vec::new())];
+    let mut seen: BTreeSet<Vec<Progress>> = BTreeSet::new();
     loop {
-        let mut next = Vec::new();
-        for (state, done) in level {
-            let mut measures: BTreeSet<(bool, std::cmp::Reverse<i64>)> = BTreeSet::new();
+        let mut next: Vec<(Vec<Progress>, Dislike, Vec<i64>)> = Vec::new();
+        // Where in `next` each state stands.
+        let mut places: BTreeMap<Vec<Progress>, usize> = BTreeMap::new();
+        let mut ends: Vec<(Dislike, Vec<i64>)> = Vec::new();
+        'level: for (state, dislike, done) in level {
+            let mut measures: BTreeSet<std::cmp::Reverse<i64>> = BTreeSet::new();
             for (chain, progress) in chains.iter().zip(&state) {
-                let jobs = jobs(chain, progress, hand);
-                measures.extend(jobs.iter().map(|job| (job.measure > ARM, std::cmp::Reverse(job.measure))));
+                measures.extend(jobs(chain, progress, hand).iter().map(|job| std::cmp::Reverse(job.measure)));
             }
             if measures.is_empty() {
-                return done;
+                ends.push((dislike, done));
+                continue;
             }
-            for (_, measure) in measures {
+            for measure in measures {
                 let mut after = state.clone();
-                run(chains, &mut after, measure.0, hand);
-                if seen.insert(after.clone()) {
-                    let mut done = done.clone();
-                    done.push(measure.0);
-                    next.push((after, done));
+                let odd = run(chains, &mut after, measure.0, hand);
+                let dislike = (dislike.0 + odd, dislike.1 + measure.0);
+                let longer = || done.iter().copied().chain([measure.0]).collect::<Vec<i64>>();
+                if let Some(&place) = places.get(&after) {
+                    if dislike < next[place].1 {
+                        next[place].1 = dislike;
+                        next[place].2 = longer();
+                    }
+                } else if seen.insert(after.clone()) {
+                    places.insert(after.clone(), next.len());
+                    next.push((after, dislike, longer()));
                 }
-                if seen.len() > MOST_STATES {
-                    // Only the first sequence is followed from here.
-                    break;
+                if seen.len() > MOST_STATES && !next.is_empty() {
+                    break 'level;
                 }
-            }
-            if seen.len() > MOST_STATES && !next.is_empty() {
-                break;
             }
         }
+        // The first of equals: `min_by_key` keeps it.
+        if let Some((_, done)) = ends.into_iter().min_by_key(|(dislike, _)| *dislike) {
+            return done;
+        }
         if seen.len() > MOST_STATES {
-            next.truncate(1);
+            // Only the likeliest sequence is followed from here.
+            let likeliest = next.into_iter().min_by_key(|(_, dislike, _)| *dislike);
+            next = likeliest.into_iter().collect();
             seen.clear();
         }
         level = next;
     }
 }
 
-/// Does everything that can be done at one measure.
-fn run(chains: &[Chain<'_>], state: &mut [Progress], measure: i64, hand: Hand) {
+/// Does everything that can be done at one measure; gives the number of slices whose own pieces are
+/// none of them so long.
+fn run(chains: &[Chain<'_>], state: &mut [Progress], measure: i64, hand: Hand) -> u32 {
+    let mut odd = 0;
     let mut busy = true;
     while busy {
         busy = false;
         for chain in 0..chains.len() {
             let job = jobs(&chains[chain], &state[chain], hand).into_iter().find(|job| job.measure == measure);
             if let Some(job) = job {
+                if chains[chain].groups[job.group].odd || job.opposite {
+                    odd += job.slices;
+                }
                 carry_out(chains, state, chain, job);
                 busy = true;
             }
         }
     }
+    odd
 }
 
 /// The table with the sheet on it.

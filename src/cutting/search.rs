@@ -17,6 +17,7 @@ pub mod sheet;
 mod shortage;
 mod table;
 pub mod tree;
+pub mod value;
 
 use super::demand::{self, PaperDemand};
 use super::plan::CutPlan;
@@ -90,6 +91,7 @@ fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
 /// allows.
 fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover> {
     let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
+    let mut known = Known { limits, covers: Vec::new() };
     let mut covers: Vec<Option<Cover>> = vec![None; lots.len()];
     for first in 0..lots.len() {
         if covers[first].is_some() {
@@ -98,9 +100,8 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
         let group: Vec<usize> = (first..lots.len())
             .filter(|&other| covers[other].is_none() && alike(&demands[first], &demands[other]))
             .collect();
-        let own = cover::cover(&lots[first], limits);
-        covers[first] = Some(own.clone());
         if group.len() < 2 {
+            covers[first] = Some(known.cover(&lots[first]));
             continue;
         }
         let mut strict = lots[first].clone();
@@ -109,22 +110,39 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
                 kind.quarter &= theirs.quarter;
             }
         }
-        let together = if strict == lots[first] { own } else { cover::cover(&strict, limits) };
+        let together = known.cover(&strict);
         for &other in &group {
-            let single = if lots[other] == lots[first] {
-                covers[first].clone().unwrap_or(Cover::Unknown)
-            } else {
-                cover::cover(&lots[other], limits)
-            };
-            covers[other] = Some(match (&together, &single) {
-                (Cover::Yes(shared), Cover::Yes(alone)) if sheets_in(shared) <= sheets_in(alone) => {
-                    Cover::Yes(Covered { least_sheets: alone.least_sheets, ..shared.clone() })
-                }
-                _ => single,
+            covers[other] = Some(match &together {
+                // No freedom of turning takes fewer sheets than their area asks for.
+                Cover::Yes(shared) if Some(sheets_in(shared)) == lots[other].least_by_area() => together.clone(),
+                Cover::Yes(shared) => match known.cover(&lots[other]) {
+                    Cover::Yes(alone) if sheets_in(shared) <= sheets_in(&alone) => {
+                        Cover::Yes(Covered { least_sheets: alone.least_sheets, ..shared.clone() })
+                    }
+                    single => single,
+                },
+                _ => known.cover(&lots[other]),
             });
         }
     }
     covers.into_iter().map(|cover| cover.unwrap_or(Cover::Unknown)).collect()
+}
+
+/// Lots already covered, so that papers that ask for the same are searched once.
+struct Known<'l> {
+    limits: &'l Limits,
+    covers: Vec<(Lot, Cover)>,
+}
+
+impl Known<'_> {
+    fn cover(&mut self, lot: &Lot) -> Cover {
+        if let Some((_, cover)) = self.covers.iter().find(|(known, _)| known == lot) {
+            return cover.clone();
+        }
+        let cover = cover::cover(lot, self.limits);
+        self.covers.push((lot.clone(), cover.clone()));
+        cover
+    }
 }
 
 fn sheets_in(covered: &Covered) -> u32 {

@@ -92,6 +92,27 @@ pub(crate) fn true_faults(path: &str, sheet: Sheet) -> Vec<String> {
     faults
 }
 
+/// Whether every stream's `/Length` leads exactly to the end-of-line before its `endstream`
+/// (ISO 32000-1, 7.3.8.1). The checker takes a data byte 13 before that end-of-line for a part of
+/// it, which compressed data ends in once in 256 times, so its complaint is looked into here.
+fn stream_lengths_are_true(bytes: &[u8]) -> bool {
+    let find =
+        |from: usize, what: &[u8]| bytes[from..].windows(what.len()).position(|part| part == what).map(|at| from + at);
+    let (mut at, mut streams) = (0, 0);
+    while let Some(length) = find(at, b"/Length ") {
+        let digits: String =
+            bytes[length + 8..].iter().take_while(|byte| byte.is_ascii_digit()).map(|byte| char::from(*byte)).collect();
+        let Some(start) = find(length, b"stream\n").map(|start| start + 7) else { return false };
+        let Ok(count) = digits.parse::<usize>() else { return false };
+        if bytes.get(start + count..start + count + 10) != Some(b"\nendstream".as_slice()) {
+            return false;
+        }
+        at = start + count;
+        streams += 1;
+    }
+    streams > 0
+}
+
 /// What the checker of PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2) finds.
 pub(crate) fn standard_faults(bytes: &[u8]) -> Vec<String> {
     [ValidationProfile::PdfUa1, ValidationProfile::PdfA2a]
@@ -99,7 +120,12 @@ pub(crate) fn standard_faults(bytes: &[u8]) -> Vec<String> {
         .flat_map(|profile| {
             let options = ValidationOptions::default().profile(profile);
             match validate_pdf_bytes(bytes, &options) {
-                Ok(report) => report.failures.iter().map(|failure| format!("{failure:?}")).collect(),
+                Ok(report) => report
+                    .failures
+                    .iter()
+                    .filter(|failure| !(failure.rule_id.ends_with(":6.1.7.1:1") && stream_lengths_are_true(bytes)))
+                    .map(|failure| format!("{failure:?}"))
+                    .collect(),
                 Err(error) => vec![error.to_string()],
             }
         })

@@ -85,7 +85,8 @@ fn a_panel_too_large_both_ways() {
     assert_eq!(codes(&change), [("past-the-edge", 15)]);
     assert_eq!(help(&change, "past-the-edge"), "make it 3 7/8 x 5 1/8 in or smaller, or say `trim flush: mat`");
     let (_, findings) = found(&change);
-    assert_eq!(findings[0].primary.text, "1/4 in wider and 1/4 in higher than the mat");
+    let past = findings.iter().find(|finding| finding.code == "past-the-edge").unwrap();
+    assert_eq!(past.primary.text, "1/4 in wider and 1/4 in higher than the mat");
 }
 
 #[test]

@@ -94,24 +94,29 @@ fn same_diagram(sheet: &SheetPlan, parts: &[Part], ordered: &Ordered) -> bool {
 }
 
 /// Of the ways with the same number of cuts, the one a hand likes best: fewest changes of measure,
-/// then the largest usable leftover.
+/// then the largest usable leftover, and after these aims what is tidy.
 fn best_order(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Ordered {
     let sheet =
         Sheet { whole: at_hand.whole, usable: at_hand.usable, strip: at_hand.strip, unit: Length::zero(units).unit() };
     let rules = hand(units);
-    let ordered = |node: &Node| order::order(node, sheet, rules);
-    let likes = |ordered: &Ordered| {
-        let rows = ordered.cuts.len();
-        (
+    let ordered = |node: &Node| {
+        let ordered = order::order(node, sheet, rules);
+        let aims = (
             ordered.cuts.iter().map(|row| row.cuts).sum::<u32>(),
             ordered.changes(),
-            std::cmp::Reverse(largest(ordered, rules.hold)),
-            rows,
-        )
+            std::cmp::Reverse(largest(&ordered, rules.hold)),
+        );
+        let tidy = (node.levels().max(3), ordered.cuts.len(), std::cmp::Reverse(largest(&ordered, 0)));
+        let lengths: i64 = ordered.cuts.iter().map(|row| row.measure.nm()).sum();
+        ((aims, tidy, lengths), ordered)
     };
-    let mut ways = alike.cut.ways.iter().map(ordered);
-    let first = ways.next().unwrap_or(Ordered { parts: Vec::new(), cuts: Vec::new() });
-    ways.fold(first, |best, way| if likes(&way) < likes(&best) { way } else { best })
+    alike
+        .cut
+        .ways
+        .iter()
+        .map(ordered)
+        .min_by(|one, other| one.0.cmp(&other.0))
+        .map_or(Ordered { parts: Vec::new(), cuts: Vec::new() }, |(_, ordered)| ordered)
 }
 
 /// Area of the largest leftover with its short side at least `hold`.

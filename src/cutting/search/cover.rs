@@ -28,6 +28,9 @@ pub struct Lot {
     pub hand: Option<Hand>,
 }
 
+/// Sheets of a stack, what each gives, and how many there are of them.
+type Chosen = (usize, Vec<u32>, u32);
+
 /// Sheets cut alike.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Alike {
@@ -77,7 +80,7 @@ impl Lot {
     }
 
     /// The fewest sheets by area alone; none where all of them have too little.
-    fn least_by_area(&self) -> Option<u32> {
+    pub(super) fn least_by_area(&self) -> Option<u32> {
         let mut order: Vec<usize> = (0..self.stacks.len()).collect();
         order.sort_by_key(|&stack| std::cmp::Reverse(self.area(stack)));
         let mut missing: i128 = self.kinds.iter().map(|kind| kind.area() * i128::from(kind.wanted)).sum();
@@ -373,9 +376,9 @@ impl<'l> Fronts<'l> {
         self.complete && searched && chosen.is_none()
     }
 
-    /// Vectors for so many sheets that add up to all that is wanted, `(stack, counts, times)`; and
+    /// Vectors for so many sheets that add up to all that is wanted; and
     /// whether all were looked at.
-    fn choose(&self, sheets: u32, limits: &Limits) -> (Option<Vec<(usize, Vec<u32>, u32)>>, bool) {
+    fn choose(&self, sheets: u32, limits: &Limits) -> (Option<Vec<Chosen>>, bool) {
         let lanes = self.lanes;
         // Where a count is capped the demand cannot be told from the word.
         if !lanes.whole() {
@@ -391,7 +394,7 @@ impl<'l> Fronts<'l> {
             return (None, nodes > 0);
         }
         let mut missing = lanes.caps();
-        let mut found: Vec<(usize, Vec<u32>, u32)> = Vec::new();
+        let mut found: Vec<Chosen> = Vec::new();
         for &pick in &chosen {
             let (stack, counts) = all[pick];
             let part = lanes.lesser(counts, missing);

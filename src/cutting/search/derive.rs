@@ -31,7 +31,10 @@ impl Draft {
 }
 
 /// Drafts kept of one part.
-const KEPT: usize = 6;
+const KEPT: usize = 8;
+
+/// Drafts kept of the whole sheet, which are then put in the order of a hand and compared so.
+const KEPT_OF_SHEET: usize = 24;
 
 /// What a draft of a part is remembered by: width, height, counts needed, most parts.
 type Place = (i64, i64, Counts, u32);
@@ -144,6 +147,9 @@ impl<'t, 'a> Drafts<'t, 'a> {
         let firsts = self.of(first.0, first.1, first_need, one.parts);
         let rests = self.of(rest.0, rest.1, rest_need, other.parts);
         let length = if axis == Axis::Across { width } else { height };
+        let problem = self.table.ground.problem;
+        let whole = (width, height) == (problem.width, problem.height);
+        let most = if whole { KEPT_OF_SHEET } else { KEPT };
         for first in firsts.iter() {
             for rest in rests.iter() {
                 let together = first.measures | rest.measures;
@@ -166,7 +172,7 @@ impl<'t, 'a> Drafts<'t, 'a> {
                     parts: first.parts + rest.parts,
                     tree: Rc::new(Tree::Cut { axis, at, first: Rc::clone(&first.tree), rest: Rc::clone(&rest.tree) }),
                 };
-                keep(best, draft);
+                keep(best, draft, most);
             }
         }
     }
@@ -182,16 +188,19 @@ impl<'t, 'a> Drafts<'t, 'a> {
 }
 
 /// Keeps the best few drafts that differ in what speaks for them.
-fn keep(best: &mut Vec<Draft>, draft: Draft) {
+fn keep(best: &mut Vec<Draft>, draft: Draft, most: usize) {
     let alike = |old: &Draft| {
-        old.measures & draft.measures == old.measures && old.score() <= draft.score() && old.largest >= draft.largest
+        old.measures & draft.measures == old.measures
+            && old.parts <= draft.parts
+            && old.levels.max(3) <= draft.levels.max(3)
+            && old.largest >= draft.largest
     };
     if best.iter().any(alike) {
         return;
     }
     let place = best.partition_point(|old| old.score() <= draft.score());
-    if place < KEPT {
+    if place < most {
         best.insert(place, draft);
-        best.truncate(KEPT);
+        best.truncate(most);
     }
 }

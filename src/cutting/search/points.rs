@@ -207,3 +207,64 @@ fn sums_of_wanted(sides: &[(i64, u32)], length: i64) -> Option<Vec<i64>> {
     sums.remove(&0);
     Some(sums.into_iter().collect())
 }
+
+/// The lengths of part that matter where waste is free: every length is as good as the largest sum
+/// of sides within it, and of these only the ones that remain when the other part is a sum too
+/// (raster points; Scheithauer & Terno, from memory).
+#[derive(Debug, Clone)]
+pub(crate) struct Raster {
+    /// The lengths, ascending, nothing first; the last stands for the whole.
+    pub(crate) points: Vec<i64>,
+    /// For each length, the ways to cut it: two places in `points`, the shorter part first.
+    ways: Vec<Vec<(u32, u32)>>,
+}
+
+/// More raster points than this are not searched.
+const MOST_RASTER: usize = 4_000;
+
+impl Raster {
+    /// The raster of a length, or none where it has too many points.
+    pub(crate) fn new(sides: &[i64], length: i64) -> Option<Self> {
+        let mut sums = std::collections::BTreeSet::from([0_i64]);
+        let mut open = vec![0_i64];
+        while let Some(sum) = open.pop() {
+            for &side in sides.iter().filter(|&&side| side > 0) {
+                if sum + side <= length && sums.insert(sum + side) {
+                    open.push(sum + side);
+                    if sums.len() > 4 * MOST_RASTER {
+                        return None;
+                    }
+                }
+            }
+        }
+        let sums: Vec<i64> = sums.into_iter().collect();
+        let within = |length: i64| sums[sums.partition_point(|&sum| sum <= length) - 1];
+        let mut points: Vec<i64> = sums.iter().map(|sum| within(length - sum)).collect();
+        points.push(0);
+        points.sort_unstable();
+        points.dedup();
+        if points.len() > MOST_RASTER {
+            return None;
+        }
+        let ways = points
+            .iter()
+            .map(|&here| {
+                let firsts = points.iter().enumerate().filter(|(_, at)| **at > 0 && **at * 2 <= here);
+                let place = |length: i64| points.partition_point(|&point| point <= length) - 1;
+                let number = |place: usize| u32::try_from(place).unwrap_or(u32::MAX);
+                firsts.map(|(first, &at)| (number(first), number(place(here - at)))).collect()
+            })
+            .collect();
+        Some(Self { points, ways })
+    }
+
+    /// The first point that is at least so long.
+    pub(crate) fn first_from(&self, length: i64) -> usize {
+        self.points.partition_point(|&point| point < length)
+    }
+
+    /// The ways to cut the length at a place.
+    pub(crate) fn partings(&self, place: usize) -> impl Iterator<Item = (usize, usize)> + '_ {
+        self.ways[place].iter().map(|&(first, rest)| (first as usize, rest as usize))
+    }
+}

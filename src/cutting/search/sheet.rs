@@ -204,35 +204,31 @@ fn in_blocks(problem: &Problem, lanes: &Lanes, question: Question, least: u32, l
     None
 }
 
+/// The best few of every part first, which is quick and finds most plans; then all of them, which
+/// alone proves that there is none.
 fn fits_at_all(problem: &Problem, lanes: &Lanes, question: Question, least: u32, limits: &Limits) -> Fit {
-    let rounds: &[Cuts] = if problem.hand_binds() { &[Cuts::All, Cuts::AllAndHeld] } else { &[Cuts::All] };
-    let mut no = false;
-    for &cuts in rounds {
-        let mut budget = limits.fit;
-        let Some(ground) = Ground::new(problem, lanes, cuts, usize::MAX) else {
-            no = false;
-            break;
-        };
-        let table = Table::fill(&ground, question, &mut budget);
-        if let Some(cut) = reached(&table, &mut budget, least, limits) {
-            return Fit::Yes(cut);
-        }
-        no = table.complete() && budget.pairs > 0;
-        if !no {
-            break;
-        }
-    }
-    if no {
-        return Fit::No;
-    }
-    // Out of room: the best few of every part instead of all.
     for cuts in [Cuts::Blocks, Cuts::All] {
-        let mut budget = limits.fit;
+        let mut budget = limits.cuts;
         if let Some(ground) = Ground::new(problem, lanes, cuts, usize::MAX) {
             let table = Table::fill(&ground, Question { beam: Some(6), ..question }, &mut budget);
             if let Some(cut) = reached(&table, &mut budget, least, limits) {
                 return Fit::Yes(cut);
             }
+        }
+    }
+    let rounds: &[Cuts] = if problem.hand_binds() { &[Cuts::All, Cuts::AllAndHeld] } else { &[Cuts::All] };
+    for (round, &cuts) in rounds.iter().enumerate() {
+        let mut budget = limits.fit;
+        let Some(ground) = Ground::new(problem, lanes, cuts, usize::MAX) else { break };
+        let table = Table::fill(&ground, question, &mut budget);
+        if let Some(cut) = reached(&table, &mut budget, least, limits) {
+            return Fit::Yes(cut);
+        }
+        if !table.complete() || budget.pairs == 0 {
+            break;
+        }
+        if round + 1 == rounds.len() {
+            return Fit::No;
         }
     }
     greedy_fit(problem)

@@ -73,6 +73,15 @@ impl Node {
         }
     }
 
+    /// How often it is cut, and cut again in the other direction, down to its deepest part.
+    #[must_use]
+    pub fn levels(&self) -> u32 {
+        match &self.body {
+            Body::Split { parts, .. } => 1 + parts.iter().map(Self::levels).max().unwrap_or(0),
+            Body::Piece { .. } | Body::Waste => 0,
+        }
+    }
+
     /// Pieces of each kind.
     #[must_use]
     pub fn counts(&self, kinds: usize) -> Vec<u32> {

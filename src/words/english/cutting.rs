@@ -227,7 +227,7 @@ pub fn leftover(number: u32, size: &str, count: u32) -> Line {
     if count > 1 { line.text(format!(" ({count} of them)")) } else { line }
 }
 
-/// The slack of a cut plan is said by the planner; the totals of a design's cutting:
+/// The totals of a design's cutting:
 /// "62 cuts on 8 sheets, 3 cutting diagrams."
 #[must_use]
 pub fn totals(cuts: u64, sheets: u32, diagrams: u32) -> String {
