@@ -1,5 +1,6 @@
 //! Cutting: published instances, worked arithmetic, an independent brute force, the referee.
 
+mod fewest;
 mod instances;
 
 use crate::support::{demo, demos, run, sound};
