@@ -1,7 +1,8 @@
 //! The house: imports only downward, every dependency with a reason, nothing outside the agreed list.
 
+use crate::support::{root, sources};
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
 const PLACES: [&str; 19] = [
@@ -25,21 +26,6 @@ const PLACES: [&str; 19] = [
     "preview",
     "edition",
 ];
-
-fn root() -> PathBuf {
-    PathBuf::from(env!("CARGO_MANIFEST_DIR"))
-}
-
-fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
-    for entry in std::fs::read_dir(folder).unwrap() {
-        let path = entry.unwrap().path();
-        if path.is_dir() {
-            sources(&path, found);
-        } else if path.extension().is_some_and(|ending| ending == "rs") {
-            found.push(path);
-        }
-    }
-}
 
 fn place_of(path: &Path) -> String {
     let inside = path.strip_prefix(root().join("src")).unwrap();
@@ -80,8 +66,7 @@ fn climbs(place: &str, import: &str) -> bool {
 
 #[test]
 fn no_import_climbs() {
-    let mut found = Vec::new();
-    sources(&root().join("src"), &mut found);
+    let found = sources(&root().join("src"));
     assert!(found.len() > 30, "the sources were found");
     let mut wrong = Vec::new();
     for path in found {

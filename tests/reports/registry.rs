@@ -1,21 +1,10 @@
 //! The registry is the only list of rules: nothing is missing from it and nothing in it is idle.
 
+use crate::support::sources;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 use trimwright::cli::explain::explain;
 use trimwright::rules::REGISTRY;
-
-fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
-    for entry in std::fs::read_dir(folder).unwrap() {
-        let path = entry.unwrap().path();
-        if path.is_dir() {
-            sources(&path, found);
-        } else if path.extension().is_some_and(|ending| ending == "rs") {
-            found.push(path);
-        }
-    }
-    found.sort();
-}
 
 fn src() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("src")
@@ -27,8 +16,7 @@ fn codes() -> BTreeSet<&'static str> {
 
 #[test]
 fn every_rule_file_is_in_the_registry_with_its_page() {
-    let mut files = Vec::new();
-    sources(&src().join("rules"), &mut files);
+    let files = sources(&src().join("rules"));
     let mut seen = BTreeSet::new();
     for file in files {
         let text = std::fs::read_to_string(&file).unwrap();
@@ -82,8 +70,7 @@ fn raised(text: &str) -> Vec<String> {
 
 #[test]
 fn every_code_of_a_finding_has_a_rule() {
-    let mut files = Vec::new();
-    sources(&src(), &mut files);
+    let files = sources(&src());
     let codes = codes();
     let mut calls = 0;
     let mut idle: BTreeSet<&str> = REGISTRY.iter().filter(|rule| rule.check.is_none()).map(|rule| rule.code).collect();

@@ -268,3 +268,34 @@ impl Raster {
         self.ways[place].iter().map(|&(first, rest)| (first as usize, rest as usize))
     }
 }
+/// For a part of every size, the most worth that the rest of the sheet around it can hold, given the
+/// most worth inside each size; far under nothing where no cut gives such a part. Sizes are counted
+/// by column, then row, the whole sheet last; the two functions give the ways to part a side.
+pub(crate) fn most_around<A, U>(
+    (columns, rows): (usize, usize),
+    inside: &[i64],
+    across: impl Fn(usize) -> A,
+    up: impl Fn(usize) -> U,
+) -> Vec<i64>
+where
+    A: Iterator<Item = (usize, usize)>,
+    U: Iterator<Item = (usize, usize)>,
+{
+    let mut outside = vec![i64::MIN / 4; columns * rows];
+    outside[columns * rows - 1] = 0;
+    for x in (0..columns).rev() {
+        for y in (0..rows).rev() {
+            let here = outside[x * rows + y];
+            if here < 0 {
+                continue;
+            }
+            let across = across(x).map(|(first, rest)| (first * rows + y, rest * rows + y));
+            let up = up(y).map(|(first, rest)| (x * rows + first, x * rows + rest));
+            for (first, rest) in across.chain(up) {
+                outside[first] = outside[first].max(here + inside[rest]);
+                outside[rest] = outside[rest].max(here + inside[first]);
+            }
+        }
+    }
+    outside
+}

@@ -7,7 +7,7 @@
 //! whatever leaves more leftovers than asked; a piece too many is a leftover.
 
 use super::counts::{Counts, Lanes};
-use super::points::{Axis, Cuts, Line};
+use super::points::{Axis, Cuts, Line, most_around};
 use super::problem::Problem;
 
 /// One thing that can be cut from a part.
@@ -123,23 +123,12 @@ impl<'a> Ground<'a> {
                 inside[x * rows + y] = best;
             }
         }
-        let mut outside = vec![-1_i64; columns * rows];
-        outside[columns * rows - 1] = 0;
-        for x in (0..columns).rev() {
-            for y in (0..rows).rev() {
-                let here = outside[x * rows + y];
-                if here < 0 {
-                    continue;
-                }
-                let across = self.across.partings[x].iter().map(|w| (w.first * rows + y, w.rest * rows + y));
-                let up = self.up.partings[y].iter().map(|w| (x * rows + w.first, x * rows + w.rest));
-                for (first, rest) in across.chain(up) {
-                    outside[first] = outside[first].max(here + inside[rest]);
-                    outside[rest] = outside[rest].max(here + inside[first]);
-                }
-            }
-        }
-        self.outside = outside;
+        self.outside = most_around(
+            (columns, rows),
+            &inside,
+            |x| self.across.partings[x].iter().map(|way| (way.first, way.rest)),
+            |y| self.up.partings[y].iter().map(|way| (way.first, way.rest)),
+        );
     }
 }
 

@@ -8,7 +8,7 @@
 //! until it is met, so the first plan found is proven best.
 
 use super::counts::{Counts, Lanes};
-use super::points::Raster;
+use super::points::{Raster, most_around};
 use super::problem::Problem;
 
 /// What a search of value found.
@@ -174,23 +174,7 @@ impl<'p> Plate<'p> {
     /// The most worth around a part of each size; far under nothing where no cut gives the part.
     fn outside(&self, inside: &[i64]) -> Vec<i64> {
         let (columns, rows) = (self.across.points.len(), self.up.points.len());
-        let mut outside = vec![i64::MIN / 4; columns * rows];
-        outside[columns * rows - 1] = 0;
-        for x in (0..columns).rev() {
-            for y in (0..rows).rev() {
-                let here = outside[x * rows + y];
-                if here < 0 {
-                    continue;
-                }
-                let across = self.across.partings(x).map(|(first, rest)| (first * rows + y, rest * rows + y));
-                let up = self.up.partings(y).map(|(first, rest)| (x * rows + first, x * rows + rest));
-                for (first, rest) in across.chain(up) {
-                    outside[first] = outside[first].max(here + inside[rest]);
-                    outside[rest] = outside[rest].max(here + inside[first]);
-                }
-            }
-        }
-        outside
+        most_around((columns, rows), inside, |x| self.across.partings(x), |y| self.up.partings(y))
     }
 
     /// Copies of each kind in a best plan of the table.

@@ -18,6 +18,16 @@ pub(super) fn trimmed(project: &Project, id: LayerId) -> Option<Trimmed> {
     Some(Trimmed { onto, target: project.layout.rect(onto), block: project.layout.placed(id).block })
 }
 
+/// Every layer that is trimmed flush and lies on what it is trimmed to; one wholly beside it is another
+/// mistake, with a rule of its own.
+pub(super) fn each_trimmed(project: &Project) -> impl Iterator<Item = (LayerId, Trimmed)> + '_ {
+    project.design.layer_ids().filter_map(|id| {
+        let trimmed = trimmed(project, id)?;
+        trimmed.target.overlap(trimmed.block)?;
+        Some((id, trimmed))
+    })
+}
+
 impl Trimmed {
     /// How much there is to trim at an edge; negative where the layer ends short of it.
     pub(super) const fn over(&self, edge: Edge) -> i64 {

@@ -1,6 +1,6 @@
 //! An end to be trimmed is too short to be trimmed well.
 
-use super::ends::trimmed;
+use super::ends::{Trimmed, each_trimmed};
 use crate::design::model::{Along, LayerId};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Edge;
@@ -21,14 +21,12 @@ pub static RULE: Rule = Rule {
 };
 
 fn check(project: &Project) -> Vec<Finding> {
-    project.design.layer_ids().filter_map(|id| little(project, id)).collect()
+    each_trimmed(project).filter_map(|(id, trimmed)| little(project, id, &trimmed)).collect()
 }
 
-fn little(project: &Project, id: LayerId) -> Option<Finding> {
+fn little(project: &Project, id: LayerId, trimmed: &Trimmed) -> Option<Finding> {
     let design = &project.design;
     let layer = design.layer(id);
-    let trimmed = trimmed(project, id)?;
-    trimmed.target.overlap(trimmed.block)?;
     let least = hand::least(project.units());
     // Level with both edges of one direction and past none: it fits without any spare.
     let level =

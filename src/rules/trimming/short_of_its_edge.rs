@@ -1,6 +1,6 @@
 //! A layer to be trimmed flush does not reach the edge it is trimmed to.
 
-use super::ends::{Trimmed, trimmed};
+use super::ends::{Trimmed, each_trimmed};
 use crate::design::model::{Along, LayerId};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Edge;
@@ -21,13 +21,8 @@ pub static RULE: Rule = Rule {
 };
 
 fn check(project: &Project) -> Vec<Finding> {
-    project
-        .design
-        .layer_ids()
-        .filter_map(|id| {
-            let trimmed = trimmed(project, id)?;
-            // Wholly beside its edge is another mistake.
-            trimmed.target.overlap(trimmed.block)?;
+    each_trimmed(project)
+        .filter_map(|(id, trimmed)| {
             let (axis, short) = short(project, &trimmed)?;
             Some(tell(project, id, &trimmed, axis, &short))
         })

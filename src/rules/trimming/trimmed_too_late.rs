@@ -1,6 +1,6 @@
 //! A layer is trimmed along an edge that is already glued down on more paper.
 
-use super::ends::{Trimmed, trimmed};
+use super::ends::{Trimmed, each_trimmed};
 use crate::design::model::{LayerId, Onto};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::{Edge, Rect};
@@ -20,13 +20,8 @@ pub static RULE: Rule = Rule {
 };
 
 fn check(project: &Project) -> Vec<Finding> {
-    project
-        .design
-        .layer_ids()
-        .filter_map(|id| {
-            let trimmed = trimmed(project, id)?;
-            // Where trimming leaves nothing, that is the mistake.
-            trimmed.target.overlap(trimmed.block)?;
+    each_trimmed(project)
+        .filter_map(|(id, trimmed)| {
             let Onto::Layer(target) = trimmed.onto else { return None };
             (!loose(project, id, target)).then_some(())?;
             tell(project, id, target, &trimmed)
