@@ -240,3 +240,15 @@ fn the_words_of_a_step_are_the_layout_and_the_design() {
         }
     }
 }
+
+#[test]
+fn no_leftover_is_said_to_give_what_a_hand_cannot_cut_from_it() {
+    // Common practice, no source: what is left beside the mats is 1/2 in or 13 mm wide, too narrow to
+    // be split into rails of 1/4 in or 6 mm.
+    for (name, _, pages) in printed().iter().filter(|(name, ..)| name.starts_with("lantern-row")) {
+        let text = tight(&pages.concat());
+        assert!(text.contains("Spoiledapiece?"), "{name}");
+        assert!(!text.contains("moreSlaterail"), "{name}: a rail from a strip that cannot be held");
+        assert!(text.contains("moreDuskpanel") || text.contains("moreDusklantern"), "{name}");
+    }
+}

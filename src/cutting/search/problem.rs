@@ -33,6 +33,18 @@ impl Hand {
         let (small, large) = if one < other { (one, other) } else { (other, one) };
         (small >= self.narrow || large >= self.hold) && large >= self.least
     }
+
+    /// How many slices of one length come off a length one after another, what remains included
+    /// where it is just another slice: 5 1/2 in gives 18 of 1/4 in, not 22.
+    #[must_use]
+    pub const fn slices(self, total: i64, slice: i64) -> i64 {
+        let (mut count, mut left) = (0, total);
+        while slice > 0 && left >= slice && (left == slice || self.allows(slice, left - slice)) {
+            left -= slice;
+            count += 1;
+        }
+        count
+    }
 }
 
 /// One sheet, the kinds of rectangle wanted from it, and the rules.
@@ -132,4 +144,21 @@ const fn gcd(mut a: i64, mut b: i64) -> i64 {
         (a, b) = (b, a % b);
     }
     a.abs()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_hand_leaves_something_to_hold() {
+        // In 1/16 in: 1/8 at least, under 1/2 is narrow, 1 in to hold.
+        let hand = Hand { least: 2, narrow: 8, hold: 16 };
+        assert_eq!(hand.slices(88, 4), 18, "5 1/2 in gives 18 slices of 1/4 in, not 22");
+        assert_eq!(hand.slices(8, 4), 0, "1/2 in may not be split");
+        assert_eq!(hand.slices(4, 4), 1, "what is a slice already needs no cut");
+        assert_eq!(hand.slices(192, 16), 12, "12 in gives twelve of 1 in");
+        assert_eq!(hand.slices(8, 16), 0);
+        assert_eq!(hand.slices(8, 0), 0);
+    }
 }
