@@ -5,7 +5,7 @@
 
 use crate::design::model::{PaperId, PieceId, VersionId};
 use crate::geometry::{Edge, Rect};
-use crate::length::{Length, Units};
+use crate::length::{Length, Size, Units};
 
 /// All cutting of one design in one system of units.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -82,6 +82,9 @@ pub struct SheetPlan {
     pub width: Length,
     /// Height, an edge strip included.
     pub height: Length,
+    /// The smallest sheet, an edge strip included, that the same rows, at the same measures, still
+    /// give the same pieces from.
+    pub slack: Size,
     /// The tree of parts; the whole sheet is part 0, parents stand before children.
     pub parts: Vec<Part>,
     /// The printed rows, in the order made.

@@ -124,6 +124,23 @@ impl Design {
             From::Varies => self.versions[version.0].papers.iter().find(|(p, _)| *p == piece).map(|(_, paper)| *paper),
         }
     }
+    /// Which side of its paper a piece shows in a version; the front of paper that has one side.
+    #[must_use]
+    pub fn side_of(&self, piece: PieceId, version: VersionId) -> Side {
+        let two_sided = self.paper_of(piece, version).is_some_and(|paper| self.papers[paper.0].back.is_some());
+        let stated = match self.pieces[piece.0].from {
+            From::Paper(_) => self.pieces[piece.0].side,
+            From::Varies => self.versions[version.0].side.unwrap_or(self.pieces[piece.0].side),
+        };
+        if two_sided { stated } else { Side::Front }
+    }
+    /// The same design with other sheets of one paper.
+    #[must_use]
+    pub fn with_sheets(&self, paper: PaperId, sheets: Vec<Sheets>) -> Self {
+        let mut design = self.clone();
+        design.papers[paper.0].sheets = sheets;
+        design
+    }
     /// Whether two systems of units are asked for.
     #[must_use]
     pub fn asks_both(&self) -> bool {
@@ -238,6 +255,98 @@ pub struct Paper {
     pub edge_strip: Option<EdgeStrip>,
     /// Weight as written, such as `80 lb cover` or `216 gsm`.
     pub weight: Option<Spanned<String>>,
+    /// The other side of a double-sided sheet; `pattern` is then that of the front.
+    pub back: Option<Back>,
+    /// Where it says that its sheets are different from one another, as in a pad; then all of them
+    /// that are used are cut alike.
+    pub different: Option<Span>,
+    /// For a leftover that another paper keeps: that paper. Such a paper is never bought.
+    pub kept_from: Option<PaperId>,
+    /// What the designer has fixed of its cutting.
+    pub fixed: Fixed,
+    /// Other sheets that somebody may hold instead, each planned too.
+    pub also: Vec<Also>,
+    /// How many ways to cut it are printed: 1, or 2 with another of equal worth.
+    pub ways: u32,
+}
+
+/// The back of a double-sided sheet. All pieces are cut with the front side up.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Back {
+    /// How the pattern of the back may lie.
+    pub pattern: Pattern,
+    /// How the sheet is turned over so that the back's "up" is upward.
+    pub turned_over: TurnedOver,
+    /// Where `sides` is written.
+    pub span: Span,
+}
+
+/// How a sheet is turned over.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum TurnedOver {
+    /// Like the page of a book: the back's "up" is the front's.
+    LeftToRight,
+    /// Like the sheet of a wall calendar: the back's "up" is the front's "down".
+    TopToBottom,
+}
+
+/// A side of a sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Side {
+    /// The front, the only one of most paper.
+    Front,
+    /// The back of a double-sided sheet.
+    Back,
+}
+
+/// What a designer fixes of the cutting of every sheet of a paper; the planner completes it.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Fixed {
+    /// Rows that come first, in order, from the sheet when its edge strip is off.
+    pub rows: Vec<FixedRow>,
+    /// Pieces that come from the first row along an edge.
+    pub edges: Vec<AlongEdge>,
+}
+
+impl Fixed {
+    /// Whether nothing is fixed.
+    #[must_use]
+    pub const fn is_empty(&self) -> bool {
+        self.rows.is_empty() && self.edges.is_empty()
+    }
+}
+
+/// A row of cuts that the designer fixes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct FixedRow {
+    /// The measure.
+    pub measure: Length,
+    /// The edge it is measured from.
+    pub from: Edge,
+    /// How many times.
+    pub times: u32,
+    /// Where it is written.
+    pub span: Span,
+}
+
+/// A piece that is cut from the first row along an edge, so that what is printed there lands on it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct AlongEdge {
+    /// Which piece: all that are wanted from the paper.
+    pub piece: PieceId,
+    /// Which edge.
+    pub edge: Edge,
+    /// Where it is written.
+    pub span: Span,
+}
+
+/// Other sheets of a paper that somebody may hold.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Also {
+    /// The sheets, at least one kind.
+    pub sheets: Vec<Sheets>,
+    /// Where they are written.
+    pub span: Span,
 }
 
 /// Which piece this is.
@@ -247,6 +356,13 @@ pub enum PieceKind {
     Base,
     /// A piece from `pieces:`.
     Plain,
+    /// A leftover that a paper keeps: its size is kept whole, so many times in all.
+    Kept {
+        /// The paper that it is when pieces are cut from it.
+        paper: PaperId,
+        /// How many, over all cards.
+        count: u32,
+    },
 }
 
 /// Where a size comes from.
@@ -294,6 +410,8 @@ pub struct Piece {
     pub per_card: Option<u32>,
     /// What is stamped on it before it is glued, in the designer's words.
     pub stamp: Option<Spanned<String>>,
+    /// Which side of double-sided paper it shows.
+    pub side: Side,
 }
 
 /// One version of the card.
@@ -307,6 +425,9 @@ pub struct Version {
     pub cards: u32,
     /// The papers of the pieces that vary.
     pub papers: Vec<(PieceId, PaperId)>,
+    /// Which side of double-sided paper its varying pieces show, where it says so; else the piece
+    /// says.
+    pub side: Option<Side>,
 }
 
 /// What a layer lies on.

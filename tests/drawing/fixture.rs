@@ -3,8 +3,8 @@
 use trimwright::assembly::model::{Action, Step, Steps};
 use trimwright::cutting::plan::{Aim, Aims, CutPlan, CutRow, Part, PartId, SheetPlan, Use};
 use trimwright::design::model::{
-    Along, Arrangement, Card, Design, EdgeStrip, Fold, From, Layer, LayerId, Month, Onto, Paper, PaperId, Pattern,
-    Piece, PieceId, PieceKind, Sheets, Stated, Version, VersionId, Work, Workshop,
+    Along, Arrangement, Card, Design, EdgeStrip, Fixed, Fold, From, Layer, LayerId, Month, Onto, Paper, PaperId,
+    Pattern, Piece, PieceId, PieceKind, Sheets, Side, Stated, Version, VersionId, Work, Workshop,
 };
 use trimwright::geometry::{Edge, Rect};
 use trimwright::layout::model::{Layout, Placed};
@@ -45,6 +45,12 @@ pub(crate) fn paper(name: &str, sheet: Size, pattern: Pattern, weight: Option<&s
         pattern_span: (pattern != Pattern::Any).then_some(NOWHERE),
         edge_strip: None,
         weight: weight.map(|weight| said(weight.to_owned())),
+        back: None,
+        different: None,
+        kept_from: None,
+        fixed: Fixed::default(),
+        also: Vec::new(),
+        ways: 1,
     }
 }
 
@@ -61,6 +67,7 @@ pub(crate) fn piece(name: &str, size: Size, from: From) -> Piece {
         upright: None,
         per_card: None,
         stamp: None,
+        side: Side::Front,
     }
 }
 
@@ -114,6 +121,7 @@ impl Sheet {
                 diagram,
                 width: len(width),
                 height: len(height),
+                slack: Size::new(len(width), len(height)),
                 parts: vec![whole],
                 cuts: Vec::new(),
             },
@@ -262,6 +270,7 @@ pub(crate) fn lantern_row() -> Project {
         span: NOWHERE,
         cards: 4,
         papers: vec![(PieceId(2), PaperId(panel)), (PieceId(3), PaperId(lantern))],
+        side: None,
     };
     let design = Design {
         units: Units::Inch,

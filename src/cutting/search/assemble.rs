@@ -65,6 +65,7 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
                     diagram,
                     width: size.width,
                     height: size.height,
+                    slack: size,
                     parts,
                     cuts: ordered.cuts.clone(),
                 });

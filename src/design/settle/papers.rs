@@ -3,7 +3,7 @@
 use super::desk::{Desk, Field};
 use super::names::{Names, tidy};
 use super::text::Text;
-use crate::design::model::{EdgeStrip, Paper, Pattern, Sheets};
+use crate::design::model::{EdgeStrip, Fixed, Paper, Pattern, Sheets};
 use crate::design::nodes::Node;
 use crate::design::restate::{Role, Stated};
 use crate::design::sizes::{named, sheet_twin};
@@ -63,6 +63,12 @@ impl<'a> Desk<'a> {
             pattern_span: pattern.map(|pattern| pattern.span),
             edge_strip: strip.flatten(),
             weight,
+            back: None,
+            different: None,
+            kept_from: None,
+            fixed: Fixed::default(),
+            also: Vec::new(),
+            ways: 1,
         });
         PaperDraft { paper }
     }

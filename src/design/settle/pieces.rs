@@ -4,7 +4,7 @@ use super::desk::{Desk, Field};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
 use super::text::Text;
-use crate::design::model::{Fold, From, PaperId, Piece, PieceId, PieceKind, Stated};
+use crate::design::model::{Fold, From, PaperId, Piece, PieceId, PieceKind, Side, Stated};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
@@ -180,6 +180,7 @@ impl<'a> Desk<'a> {
                 upright: draft.upright,
                 per_card: draft.per_card,
                 stamp: draft.stamp,
+                side: Side::Front,
             });
         }
         Some(pieces)
@@ -294,5 +295,6 @@ fn base(card: &CardDraft) -> Option<Piece> {
         upright: None,
         per_card: None,
         stamp: None,
+        side: Side::Front,
     })
 }

@@ -85,7 +85,13 @@ impl<'a> Desk<'a> {
             }
         }
         let cards = cards.filter(|_| whole)?;
-        Some(vec![Version { name: String::new(), span: cards.span, cards: cards.value, papers: Vec::new() }])
+        Some(vec![Version {
+            name: String::new(),
+            span: cards.span,
+            cards: cards.value,
+            papers: Vec::new(),
+            side: None,
+        }])
     }
 
     fn version(&mut self, item: Field<'a>, declared: &Declared<'_>) -> Option<Version> {
@@ -153,6 +159,7 @@ impl<'a> Desk<'a> {
             span: name.span,
             cards: cards.value,
             papers: stated.into_iter().map(|(piece, paper)| (PieceId(piece + declared.first), paper)).collect(),
+            side: None,
         })
     }
 
