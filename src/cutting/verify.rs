@@ -71,6 +71,9 @@ impl Referee<'_> {
         let Some(kind) = paper.sheets.get(sheet.kind) else {
             return self.fault(format!("{name} is of no kind that is at hand"));
         };
+        if sheet.kept != paper.kept_from.is_some() {
+            self.fault(format!("{name} is wrongly taken for a sheet or for a leftover"));
+        }
         let before: u32 = paper.sheets[..sheet.kind].iter().map(|kind| kind.count).sum();
         if sheet.numbers.is_empty() {
             self.fault(format!("{name} is cut no times"));
@@ -504,7 +507,8 @@ impl Referee<'_> {
 
     /// The totals are those of the aims.
     fn totals(&mut self) {
-        let sheets: u64 = self.plan.sheets.iter().map(|sheet| sheet.numbers.len() as u64).sum();
+        let bought = self.plan.sheets.iter().filter(|sheet| !sheet.kept);
+        let sheets: u64 = bought.map(|sheet| sheet.numbers.len() as u64).sum();
         let mut cuts = 0;
         let mut drawn = BTreeSet::new();
         let mut changes = 0;

@@ -28,7 +28,8 @@ pub(super) fn judge(
         Cards::All => at_most(u64::from(plan.cards), u64::from(design.cards.value)),
         Cards::Short { bound, .. } => at_most(u64::from(plan.cards), u64::from(*bound)),
     };
-    let least_sheets: u64 = covered.iter().map(|paper| u64::from(paper.least_sheets)).sum();
+    let bought = demands.iter().zip(covered).filter(|(demand, _)| design.paper(demand.paper).kept_from.is_none());
+    let least_sheets: u64 = bought.map(|(_, covered)| u64::from(covered.least_sheets)).sum();
     let mut sheets = at_least(plan.sheets_used() as u64, least_sheets);
     let mut diagrams = at_least(plan.diagrams() as u64, least_diagrams(demands, covered, plan));
     // What is missing is not settled by an aim, so a short plan's sheets prove nothing.

@@ -61,6 +61,7 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
                 sheets.push(SheetPlan {
                     paper: demand.paper,
                     kind: at_hand.kind,
+                    kept: design.paper(demand.paper).kept_from.is_some(),
                     numbers: vec![number],
                     diagram,
                     width: size.width,

@@ -20,6 +20,10 @@ pub(super) fn one(lot: &Lot, sheets: u32, limits: &Limits) -> (Option<Found>, bo
     let (mut best, mut refused, mut bound): (Option<Alike>, bool, u64) = (None, true, u64::MAX);
     for stack in (0..lot.stacks.len()).filter(|&stack| lot.stacks[stack].count >= sheets) {
         let problem = lot.problem(stack, &share);
+        // A kind that may not come from here is none of the problem's.
+        if problem.kinds.iter().zip(&share).any(|(kind, &n)| kind.wanted < n) {
+            continue;
+        }
         match cut_sheet(&problem, limits) {
             Fit::Yes(cut) => {
                 bound = bound.min(times * (pieces + u64::from(cut.least_leftovers)));
