@@ -14,6 +14,7 @@ mod diagrams;
 mod fixed;
 mod fronts;
 mod greedy;
+mod joint;
 pub mod points;
 pub mod problem;
 pub mod sheet;
@@ -43,16 +44,13 @@ pub fn plan(design: &Design) -> CutPlan {
 pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
     let hand = demand::hand(design.units);
     let demands = demand::demand(design);
-    let covers = cover_all(&demands, hand, limits);
-    let sheets: Option<Vec<Covered>> = covers
-        .iter()
-        .map(|cover| match cover {
-            Cover::Yes(covered) => Some(covered.clone()),
-            Cover::No | Cover::Unknown => None,
-        })
-        .collect();
-    match sheets {
-        Some(covered) => assemble::assemble(design, &demands, &covered, assemble::Cards::All),
+    let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
+    let covers = cover_all(&demands, &lots, limits);
+    match joint::all_covered(&covers) {
+        Some(mut covered) => {
+            let sets = joint::sets(&demands, &lots, &mut covered, Some(limits));
+            assemble::assemble(design, &demands, &covered, &sets, assemble::Cards::All)
+        }
         None => shortage::plan(design, &demands, &covers, limits),
     }
 }
@@ -97,8 +95,7 @@ fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
 /// Covers every paper. Papers with the same sheets from which the same pieces are wanted are cut
 /// alike where that takes no more sheets: the tree is found with the fewest turns that any of them
 /// allows.
-fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover> {
-    let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
+fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits) -> Vec<Cover> {
     let mut known = Known { limits, covers: Vec::new() };
     let mut covers: Vec<Option<Cover>> = vec![None; lots.len()];
     for first in 0..lots.len() {
@@ -119,7 +116,7 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
             }
         }
         let together = known.cover(&strict);
-        for (&paper, cover) in group.iter().zip(known.shared(&lots, &group, &together)) {
+        for (&paper, cover) in group.iter().zip(known.shared(lots, &group, &together)) {
             covers[paper] = Some(cover);
         }
     }

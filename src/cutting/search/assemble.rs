@@ -3,6 +3,7 @@
 
 use super::aims;
 use super::cover::{Alike, Covered};
+use super::joint::Set;
 use super::tree::Node;
 use crate::cutting::demand::{PaperDemand, SheetsAtHand, Wanted, hand};
 use crate::cutting::order::{self, End, Ordered, Sheet};
@@ -28,7 +29,13 @@ pub(super) enum Cards {
 
 /// Puts the plan together. `demands` are what the design asks for in full, `covered` is what is
 /// cut, paper by paper.
-pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Covered], cards: Cards) -> CutPlan {
+pub(super) fn assemble(
+    design: &Design,
+    demands: &[PaperDemand],
+    covered: &[Covered],
+    sets: &[Set],
+    cards: Cards,
+) -> CutPlan {
     let mut sheets: Vec<SheetPlan> = Vec::new();
     for (demand, covered) in demands.iter().zip(covered) {
         let mut versions: Vec<Vec<(Option<VersionId>, u32)>> =
@@ -78,7 +85,7 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
         Cards::Short { most, missing, .. } => (*most, Some(*most), missing.clone()),
     };
     let mut plan = CutPlan { units: design.units, cards: given, most, aims: aims::none(), sheets, missing };
-    plan.aims = aims::judge(design, demands, covered, &cards, &plan);
+    plan.aims = aims::judge(design, (demands, covered, sets), &cards, &plan);
     plan
 }
 
