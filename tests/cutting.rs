@@ -2,6 +2,7 @@
 
 mod fewest;
 mod instances;
+mod whole;
 
 use crate::support::{demo, demos, run, sound};
 use proptest::prelude::*;
