@@ -6,7 +6,8 @@ use crate::cutting::Seeded;
 
 /// Combinations of counts of all kinds of one paper: more take the brute force too long.
 const MOST_COUNTS: usize = 1_000;
-/// The longest side of a sheet, in units.
+/// Sides of a sheet, in units.
+const SHORTEST: usize = 4;
 const LONGEST: usize = 12;
 
 const PAPERS: [&str; 2] = ["dawn", "dusk"];
@@ -61,7 +62,7 @@ impl Case {
         // In quarters of an inch a hand cannot split off every slice, in halves it can.
         let unit = if one_in(random, 4) { 2 } else { 1 };
         let two = one_in(random, 3);
-        let size = (between(random, 3, LONGEST), between(random, 3, LONGEST));
+        let size = (between(random, SHORTEST, LONGEST), between(random, SHORTEST, LONGEST));
         let mut sheets = vec![Sheets::draw(random, size, two)];
         if two {
             // Mostly the same sheets, as papers that swap parts have.
@@ -83,17 +84,24 @@ impl Case {
         })
     }
 
-    /// Whether its area suffices; and seldom whether it leaves more than two sheets of three.
+    /// Seldom one that areas or single pieces all but decide: too full, sheets to spare, a piece
+    /// that lies on no sheet.
     fn is_likely(&self, random: &mut Seeded) -> bool {
-        let papers = self.papers();
-        let areas = papers.iter().map(|paper| {
+        let (mut possible, mut full, mut needed, mut fits) = (true, false, false, true);
+        for paper in self.papers() {
             let have: usize = paper.stacks.iter().map(|stack| stack.count * stack.width * stack.height).sum();
-            let kinds = self.pieces.iter().map(|piece| piece.kind.width * piece.kind.height);
-            (have, paper.wanted.iter().zip(kinds).map(|(n, area)| n * area).sum::<usize>())
-        });
-        let areas: Vec<(usize, usize)> = areas.collect();
-        areas.iter().all(|(have, want)| want <= have)
-            && (areas.iter().any(|(have, want)| want * 3 > *have) || one_in(random, 6))
+            let mut want = 0;
+            for (kind, Kind { width, height }) in self.kinds().into_iter().enumerate() {
+                let lies = |w, h| paper.stacks.iter().any(|stack| w <= stack.width && h <= stack.height);
+                let turned = paper.turns[kind] && lies(height, width);
+                fits &= paper.wanted[kind] == 0 || turned || lies(width, height);
+                want += paper.wanted[kind] * width * height;
+            }
+            possible &= want <= have;
+            full |= want * 4 > have * 3;
+            needed |= want * 5 > have * 2;
+        }
+        possible && ((fits && needed && !full) || one_in(random, 60))
     }
 
     /// As a designer writes it.
@@ -176,11 +184,11 @@ impl Case {
 
 impl Sheets {
     fn draw(random: &mut Seeded, (width, height): (usize, usize), two: bool) -> Self {
-        let count = between(random, 1, if two { 2 } else { 3 });
+        let count = if two { between(random, 1, 2) } else { between(random, 1, 3).max(between(random, 1, 3)) };
         let mut stacks = vec![(count, width, height)];
         if count > 1 && one_in(random, 5) {
             stacks[0].0 -= 1;
-            stacks.push((1, between(random, 3, LONGEST), between(random, 3, LONGEST)));
+            stacks.push((1, between(random, SHORTEST, LONGEST), between(random, SHORTEST, LONGEST)));
         }
         let strip = (between(random, 1, 2), between(random, 0, 3), one_in(random, 2));
         let strip = one_in(random, 5)
@@ -205,8 +213,12 @@ impl Sheets {
 
 impl Piece {
     fn draw(random: &mut Seeded, (width, height): (usize, usize), (two, first): (bool, bool)) -> Self {
-        // Small ones are drawn more often: several must go on a sheet.
-        let mut side = |length: usize| between(random, 1, length).min(between(random, 1, length + 2));
+        // Mostly small ones: several must go on a sheet.
+        let large = one_in(random, 4);
+        let mut side = |length: usize| {
+            let most = if large { length } else { (length * 2).div_ceil(3) };
+            between(random, 1, most).min(between(random, 1, most + 2))
+        };
         let kind = Kind { width: side(width), height: side(height) };
         let varies = two && (first || !one_in(random, 3));
         let paper = if two { between(random, 0, 1) } else { 0 };
