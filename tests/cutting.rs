@@ -1,5 +1,6 @@
 //! Cutting: published instances, worked arithmetic, an independent brute force, the referee.
 
+mod by_hand;
 mod fewest;
 mod instances;
 mod whole;
