@@ -2,6 +2,7 @@
 
 mod by_hand;
 mod fewest;
+mod fixed;
 mod instances;
 mod whole;
 
