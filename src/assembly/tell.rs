@@ -142,6 +142,27 @@ pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
     cutting::sheet_note(u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX), &text, pattern_word(paper.pattern))
 }
 
+/// The smallest sheets that a sheet's rows still serve, as the paper's sheets are stated: an edge
+/// strip beside is not in it. Rounded up to the ruler's step, never past the sheet's own size.
+#[must_use]
+pub fn slack(design: &Design, sheet: &SheetPlan, sheets: u32) -> Line {
+    let paper = design.paper(sheet.paper);
+    let full = paper.sheets[sheet.kind].size;
+    let beside = paper.edge_strip.filter(|strip| strip.beside && !strip.width.is_zero());
+    let least = |slack: Length, full: Length, side: bool| {
+        let strip = beside.filter(|strip| strip.edge.is_side() == side).map_or(0, |strip| strip.width.nm());
+        let (exact, step) = (slack.nm() - strip, design.workshop.ruler.nm().max(1));
+        let up = exact + (-exact).rem_euclid(step);
+        Length::of(up.min(full.nm()), design.units)
+    };
+    let least = Size::new(least(sheet.slack.width, full.width, true), least(sheet.slack.height, full.height, false));
+    if least == full {
+        return cutting::full_size(sheets);
+    }
+    let text = format!("{} {}", least.numbers(design.units), design.units.sign());
+    cutting::works_down_to(&text, beside.is_some())
+}
+
 /// The catalogue's word for a pattern's direction.
 #[must_use]
 pub const fn pattern_word(pattern: Pattern) -> cutting::Pattern {
@@ -197,15 +218,19 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
     }
 }
 
-/// What the reader has when all paper is cut: "You now have 8 panels (3), 24 lanterns (4)."
+/// What the reader has when all paper is cut: "You now have 8 panels (3), 24 lanterns (4)." Spare
+/// pieces are named behind it.
 #[must_use]
-pub fn all_cut(design: &Design) -> Line {
+pub fn all_cut(design: &Design, plan: &CutPlan) -> Line {
     let counts: Vec<(PieceId, u32)> = design
         .piece_ids()
         .map(|piece| (piece, design.per_card(piece) * design.cards.value))
         .filter(|(_, count)| *count > 0)
         .collect();
-    making::now_have(&named_counts(design, &counts))
+    let line = making::now_have(&named_counts(design, &counts));
+    let all: Vec<usize> = (0..plan.sheets.len()).collect();
+    let spares = plan.spares_after(design, &all);
+    if spares.is_empty() { line } else { line.text(" ").then(cutting::to_spare(&named_counts(design, &spares))) }
 }
 
 /// One line a version for the piles, where versions differ.

@@ -64,7 +64,12 @@ fn readable(project: &Project) -> String {
         let sheets = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
         let totals: Vec<_> = sheet.pieces().into_iter().map(|(piece, count)| (piece, count * sheets)).collect();
         let pieces = tell::named_counts(design, &totals);
-        wrap(&mut text, "", &cutting::you_have(sheets, &pieces).to_plain());
+        let mut have = cutting::you_have(sheets, &pieces);
+        let spares = plan.spares_after(design, &[index]);
+        if !spares.is_empty() {
+            have = have.text(" ").then(cutting::to_spare(&tell::named_counts(design, &spares)));
+        }
+        wrap(&mut text, "", &have.to_plain());
         let over: Vec<Line> = left
             .iter()
             .filter(|left| left.sheet == index && left.number > 0)
@@ -76,6 +81,7 @@ fn readable(project: &Project) -> String {
         if !over.is_empty() {
             wrap(&mut text, "", &cutting::left_over(over).to_plain());
         }
+        wrap(&mut text, "", &tell::slack(design, sheet, sheets).to_plain());
     }
     let sheets = u32::try_from(plan.sheets_used()).unwrap_or(u32::MAX);
     let diagrams = u32::try_from(plan.diagrams()).unwrap_or(u32::MAX);

@@ -5,4 +5,5 @@ pub mod json;
 pub mod order;
 pub mod plan;
 pub mod search;
+pub mod slack;
 pub mod verify;

@@ -7,6 +7,7 @@ use super::tree::Node;
 use crate::cutting::demand::{PaperDemand, SheetsAtHand, Wanted, hand};
 use crate::cutting::order::{self, End, Ordered, Sheet};
 use crate::cutting::plan::{CutPlan, Missing, Part, SheetPlan, Use};
+use crate::cutting::slack::slack;
 use crate::design::model::{Design, PieceId, VersionId};
 use crate::length::{Length, Units};
 
@@ -71,6 +72,9 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
                 });
             }
         }
+    }
+    for sheet in &mut sheets {
+        sheet.slack = slack(sheet, hand(design.units));
     }
     let (given, most, missing) = match &cards {
         Cards::All => (design.cards.value, None, Vec::new()),

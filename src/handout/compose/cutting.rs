@@ -3,7 +3,6 @@
 use super::small;
 use crate::assembly::model::Action;
 use crate::assembly::tell;
-use crate::cutting::plan::SheetPlan;
 use crate::handout::data::{CutLine, CutPanel, CuttingPages, Said, all_said, said};
 use crate::handout::pictures;
 use crate::project::Project;
@@ -21,7 +20,11 @@ pub(super) fn pages(project: &Project) -> CuttingPages {
         caution: said(&words::cutting_caution()),
         notes: vec![said(&words::measured_part())],
         panels: panels(project),
-        closing: if project.plan.missing.is_empty() { said(&tell::all_cut(design)) } else { Said::new() },
+        closing: if project.plan.missing.is_empty() {
+            said(&tell::all_cut(design, &project.plan))
+        } else {
+            Said::new()
+        },
     }
 }
 
@@ -72,8 +75,9 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
             })
             .collect(),
         have: said(&words::have(sheets)),
-        items: items(project, first, sheets),
+        items: items(project, group, sheets),
         left: left(project, group),
+        slack: said(&tell::slack(design, first, sheets)),
     }
 }
 
@@ -102,12 +106,17 @@ fn before(project: &Project, group: &[usize]) -> Vec<Line> {
         .collect()
 }
 
-fn items(project: &Project, sheet: &SheetPlan, sheets: u32) -> Vec<Said> {
+fn items(project: &Project, group: &[usize], sheets: u32) -> Vec<Said> {
     let design = &project.design;
-    sheet
+    let spares = project.plan.spares_after(design, group);
+    project.plan.sheets[group[0]]
         .pieces()
         .into_iter()
-        .map(|(piece, count)| said(&words::pieces(count * sheets, &design.piece(piece).name, design.ring(piece))))
+        .map(|(piece, count)| {
+            let line = words::pieces(count * sheets, &design.piece(piece).name, design.ring(piece));
+            let spare = spares.iter().find(|(other, _)| *other == piece);
+            said(&spare.map_or(line.clone(), |(_, count)| line.text(words::of_them_spare(*count))))
+        })
         .collect()
 }
 

@@ -211,6 +211,27 @@ pub fn you_have(sheets: u32, pieces: &[(u32, String, u32)]) -> Line {
     .text(".")
 }
 
+/// After what a sheet gives, or all of them: "1 lantern (4) to spare."
+#[must_use]
+pub fn to_spare(pieces: &[(u32, String, u32)]) -> Line {
+    let parts = pieces.iter().map(|(count, name, ring)| counted_ring(*count, name, *ring));
+    listed(parts.collect()).text(" to spare.")
+}
+
+/// The smallest sheet that will do, printed measures kept:
+/// "Works on sheets down to 11 5/8 x 11 3/4 in." An edge strip beside the stated size is not in it.
+#[must_use]
+pub fn works_down_to(size: &str, strip_beside: bool) -> Line {
+    let line = Line::plain("Works on sheets down to ").measure(size);
+    line.text(if strip_beside { ", the edge strip not counted." } else { "." })
+}
+
+/// Where no smaller sheet will do.
+#[must_use]
+pub fn full_size(sheets: u32) -> Line {
+    Line::plain(if sheets == 1 { "The sheet must be full size." } else { "The sheets must be full size." })
+}
+
 /// The pencil arrow that saves one-way paper.
 #[must_use]
 pub fn pencil_arrow(paper: &str) -> Line {

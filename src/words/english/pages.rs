@@ -293,6 +293,12 @@ pub fn pieces(count: u32, name: &str, ring: u32) -> Line {
     Line::plain(format!("{} ", counted(count, name))).ring(ring)
 }
 
+/// Behind the number of a piece of which there are more than the cards need: ", 1 to spare".
+#[must_use]
+pub fn of_them_spare(count: u32) -> String {
+    format!(", {count} to spare")
+}
+
 /// "Left over: i 12 x 1 1/2 · ii 3/4 x 5, 2 of them": number, size, how many.
 #[must_use]
 pub fn left(parts: &[(u32, String, u32)]) -> Line {
