@@ -10,7 +10,7 @@ use crate::geometry::{Edge, Rect};
 use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
 use crate::words::Line;
-use crate::words::english::cutting::{self, Given, Taken};
+use crate::words::english::cutting::{self, Alike, Given, Taken};
 use crate::words::english::making::{self, Fixed, Laid, Named, Spot, Where};
 
 /// A cut row as it is printed.
@@ -48,18 +48,23 @@ pub struct ToldStep {
 pub fn row(design: &Design, plan: &CutPlan, sheet: &SheetPlan, row: &CutRow) -> Told {
     let units = design.units;
     let measure = row.measure.number(units);
-    let sizes: Vec<Size> = row.parts.iter().map(|part| part_size(sheet, *part, units)).collect();
-    let first = sizes.first().copied().unwrap_or(Size::new(Length::zero(units), Length::zero(units)));
-    let size_text = first.numbers(units);
-    let count = u32::try_from(row.parts.len()).unwrap_or(u32::MAX);
-    let taken = if row.parts.first() == Some(&PartId(0)) {
-        Taken::Sheet
-    } else if count == 1 {
-        Taken::Part { size: &size_text, strip: is_strip(first) }
-    } else if sizes.iter().all(|size| *size == first) {
-        Taken::Parts { count, size: &size_text, strip: is_strip(first) }
-    } else {
-        Taken::Mixed { count }
+    let lots = lots(sheet, row, units);
+    let sizes: Vec<String> = lots.iter().map(|lot| lot.size.numbers(units)).collect();
+    let alike: Vec<Alike<'_>> = lots
+        .iter()
+        .zip(&sizes)
+        .map(|(lot, size)| Alike {
+            count: lot.count,
+            there: lot.there,
+            size,
+            strip: is_strip(lot.size),
+            times: lot.times,
+        })
+        .collect();
+    let taken = match alike.as_slice() {
+        _ if row.parts.first() == Some(&PartId(0)) => Taken::Sheet { times: row.cuts },
+        [one] => Taken::Parts(*one),
+        several => Taken::Mixed(several),
     };
     let gives = given(design, plan, sheet, &row.gives);
     let whole_measure = format!("{measure} {}", units.sign());
@@ -67,9 +72,45 @@ pub fn row(design: &Design, plan: &CutPlan, sheet: &SheetPlan, row: &CutRow) -> 
     Told {
         cuts: if last == row.n { row.n.to_string() } else { format!("{}-{last}", row.n) },
         line: cutting::row(row.from, taken, &gives),
-        whole: cutting::whole_row(row.from, taken, &whole_measure, row.cuts, &gives),
+        whole: cutting::whole_row(row.from, taken, &whole_measure, &gives),
         measure,
     }
+}
+
+/// Parts of a row that are of one size and are cut equally often.
+struct PartLot {
+    size: Size,
+    times: u32,
+    count: u32,
+    /// How many of that size wait to be cut when the row begins.
+    there: u32,
+}
+
+fn lots(sheet: &SheetPlan, row: &CutRow, units: Units) -> Vec<PartLot> {
+    let mut lots: Vec<PartLot> = Vec::new();
+    for &part in &row.parts {
+        let size = part_size(sheet, part, units);
+        let children = row.gives.iter().filter(|id| sheet.part(**id).parent == Some(part)).count();
+        let times = u32::try_from(children.saturating_sub(1)).unwrap_or(u32::MAX);
+        match lots.iter_mut().find(|lot| lot.size == size && lot.times == times) {
+            Some(lot) => lot.count += 1,
+            None => lots.push(PartLot { size, times, count: 1, there: waiting(sheet, row, size, units) }),
+        }
+    }
+    lots
+}
+
+/// How many loose parts of a size wait to be cut when a row begins.
+fn waiting(sheet: &SheetPlan, row: &CutRow, size: Size, units: Units) -> u32 {
+    let mut count = 0_u32;
+    for earlier in sheet.cuts.iter().filter(|other| other.n < row.n) {
+        let cut_by_now = |id: &PartId| sheet.cuts.iter().any(|other| other.n < row.n && other.parts.contains(id));
+        let wait = |id: &&PartId| {
+            sheet.part(**id).r#use == Use::Divided && !cut_by_now(id) && part_size(sheet, **id, units) == size
+        };
+        count += u32::try_from(earlier.gives.iter().filter(wait).count()).unwrap_or(u32::MAX);
+    }
+    count
 }
 
 fn part_size(sheet: &SheetPlan, part: PartId, units: Units) -> Size {
