@@ -4,13 +4,15 @@
 //! word of any language itself.
 
 use super::model::{Action, Step};
+use crate::cutting::alternatives::Differs;
+use crate::cutting::lay::Measured;
 use crate::cutting::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
 use crate::design::model::{Along, Design, Fold, Glue, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
 use crate::geometry::{Edge, Rect};
 use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
 use crate::words::Line;
-use crate::words::english::cutting::{self, Alike, Given, Taken};
+use crate::words::english::cutting::{self, Alike, Edges, Given, Taken};
 use crate::words::english::making::{self, Fixed, Laid, Named, Spot, Where};
 
 /// A cut row as it is printed.
@@ -202,6 +204,18 @@ pub fn slack(design: &Design, sheet: &SheetPlan, sheets: u32) -> Line {
     }
     let text = format!("{} {}", least.numbers(design.units), design.units.sign());
     cutting::works_down_to(&text, beside.is_some())
+}
+
+/// How another way to cut a sheet differs from the plan's.
+#[must_use]
+pub fn differs(differs: &Differs) -> String {
+    let edges = |measured: Measured| match measured {
+        Measured::AsPlanned => Edges::Same,
+        Measured::Opposite => Edges::Opposite,
+        Measured::InTurn => Edges::InTurn,
+    };
+    let parts = differs.parts.map(|parts| (parts.first_cut, parts.lying));
+    cutting::differs(edges(differs.lay.across), edges(differs.lay.up), parts)
 }
 
 /// The catalogue's word for a pattern's direction.

@@ -287,6 +287,65 @@ pub fn full_size(sheets: u32) -> Line {
     Line::plain(if sheets == 1 { "The sheet must be full size." } else { "The sheets must be full size." })
 }
 
+/// From which edges another way measures in one direction.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Edges {
+    /// From the edges of the first way.
+    Same,
+    /// From those opposite.
+    Opposite,
+    /// From both in turn.
+    InTurn,
+}
+
+/// The title over another way to cut: "Another way to cut, 1 of 3".
+#[must_use]
+pub fn another_way(number: u32, of: u32) -> String {
+    if of == 1 { "Another way to cut".to_owned() } else { format!("Another way to cut, {number} of {of}") }
+}
+
+/// How another way differs from the first: "Measured from the bottom instead of the top, with the
+/// first cut the other way." `lying` is the number of pieces on their side, where it is another.
+#[must_use]
+pub fn differs(across: Edges, up: Edges, other_parts: Option<(bool, Option<u32>)>) -> String {
+    let edges = |edges: Edges, first: &str, other: &str| match edges {
+        Edges::Same => None,
+        Edges::Opposite => Some(format!("from the {other} instead of the {first}")),
+        Edges::InTurn => Some(format!("from the {first} and the {other} in turn")),
+    };
+    let measured: Vec<String> = edges(up, "top", "bottom").into_iter().chain(edges(across, "left", "right")).collect();
+    let mut clauses = Vec::new();
+    if !measured.is_empty() {
+        clauses.push(format!("measured {}", measured.join(" and ")));
+    }
+    if let Some((first_cut, lying)) = other_parts {
+        if first_cut {
+            clauses.push("the first cut the other way".to_owned());
+        }
+        match lying {
+            Some(0) => clauses.push("no piece on its side".to_owned()),
+            Some(1) => clauses.push("1 piece on its side".to_owned()),
+            Some(count) => clauses.push(format!("{count} pieces on their side")),
+            None if !first_cut => clauses.push("other parts".to_owned()),
+            None => {}
+        }
+    }
+    format!("{}.", capital(&clauses.join(", ")))
+}
+
+/// Beside a paper that another way cuts as the first does.
+pub const AS_BEFORE: &str = "cut as before.";
+
+/// Where there is no other way, or fewer than were asked for.
+#[must_use]
+pub fn no_more_ways(found: u32) -> String {
+    match found {
+        0 => "No other way of equal worth was found.".to_owned(),
+        1 => "No more than 1 other way of equal worth was found.".to_owned(),
+        _ => format!("No more than {found} other ways of equal worth were found."),
+    }
+}
+
 /// The pencil arrow that saves one-way paper.
 #[must_use]
 pub fn pencil_arrow(paper: &str) -> Line {
