@@ -3,6 +3,7 @@
 use super::small;
 use crate::assembly::model::Action;
 use crate::assembly::tell;
+use crate::cutting::alternatives;
 use crate::handout::data::{CutLine, CutPanel, CuttingPages, Said, all_said, said};
 use crate::handout::pictures;
 use crate::project::Project;
@@ -37,7 +38,23 @@ fn panels(project: &Project) -> Vec<CutPanel> {
             None => groups.push((sheet.diagram, vec![index])),
         }
     }
-    groups.iter().map(|(_, group)| panel(project, group)).collect()
+    groups
+        .iter()
+        .flat_map(|(_, group)| std::iter::once(panel(project, group)).chain(another_way(project, group)))
+        .collect()
+}
+
+/// The other way to cut these sheets, where one of their papers asks for it and there is one.
+fn another_way(project: &Project, group: &[usize]) -> Option<CutPanel> {
+    let (design, plan) = (&project.design, &project.plan);
+    if group.iter().all(|index| design.paper(plan.sheets[*index].paper).ways < 2) {
+        return None;
+    }
+    let other = alternatives::for_sheet(design, plan, group[0])?;
+    let project = Project { plan: other.plan, ..project.clone() };
+    let first = panel(&project, group);
+    let name = words::another_way(&first.name);
+    Some(CutPanel { again: words::continued(&name), name, before: vec![said(&words::why_another_way())], ..first })
 }
 
 fn panel(project: &Project, group: &[usize]) -> CutPanel {

@@ -277,6 +277,18 @@ pub fn continued(name: &str) -> String {
     format!("{name}, continued")
 }
 
+/// Title of a panel with another way to cut the same sheets.
+#[must_use]
+pub fn another_way(panel: &str) -> String {
+    format!("Another way to cut {panel}")
+}
+
+/// What another way is for.
+#[must_use]
+pub fn why_another_way() -> Line {
+    Line::plain("For paper whose pattern differs at its edges: other pieces come from there.")
+}
+
 /// Before the boxes to tick under a diagram's words.
 #[must_use]
 pub fn have(sheets: u32) -> Line {
