@@ -219,7 +219,7 @@ impl Paper {
                 return covered;
             }
         }
-        Covered { sheets: Vec::new(), least_sheets: 0 }
+        Covered::nothing()
     }
 }
 
