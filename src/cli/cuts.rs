@@ -6,6 +6,7 @@ use crate::assembly::tell;
 use crate::cutting::alternatives::{Alternative, alternatives};
 use crate::cutting::json;
 use crate::cutting::plan::{Aim, CutPlan};
+use crate::cutting::search;
 use crate::design::model::Design;
 use crate::pipeline;
 use crate::project::Project;
@@ -37,7 +38,7 @@ pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failur
         return Err(Failure::new(super::publish::refused(&opened.source, &faults)));
     }
     let asked = arguments.alternatives.unwrap_or(0) as usize;
-    let others = if asked > 0 { alternatives(&project.design, &project.plan, &[], asked) } else { Vec::new() };
+    let others = if asked > 0 { other_plans(project, asked) } else { Vec::new() };
     match arguments.format {
         Format::Json => {
             let mut value = json::to_json(&project.design, &project.plan);
@@ -81,6 +82,14 @@ fn readable(project: &Project) -> String {
         let _ = writeln!(text, "  {}", cutting::aim(word, found, bound, proven));
     }
     text
+}
+
+/// Ways of the search that other plans are sought among.
+const WAYS: usize = 12;
+
+fn other_plans(project: &Project, asked: usize) -> Vec<Alternative> {
+    let ways = search::other_ways(&project.design, WAYS);
+    alternatives(&project.design, &project.plan, &ways, asked)
 }
 
 /// Other ways to cut, each under a title, and whether there are fewer than were asked for.

@@ -8,12 +8,12 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::demand::hand;
+use super::demand::{demand, hand};
 use super::lay::{Lay, Measured, lay};
 use super::plan::{CutPlan, SheetPlan, Use};
 use super::slack::slack;
 use super::verify::verify;
-use crate::design::model::{Design, PaperId, PieceId, Side, VersionId};
+use crate::design::model::{Design, PieceId, Side, VersionId};
 use crate::geometry::Rect;
 
 /// Another plan of equal worth.
@@ -96,7 +96,7 @@ type Shown = (i128, i128);
 fn other_ways(design: &Design, plan: &CutPlan, ways: &[CutPlan], group: &[usize]) -> Vec<Way> {
     let first = &plan.sheets[group[0]];
     // A fixed row is kept on every sheet of the diagram.
-    let kept = group.iter().map(|&sheet| fixed_rows(design, plan.sheets[sheet].paper)).max().unwrap_or(0);
+    let kept = group.iter().map(|&sheet| fixed_rows(design, &plan.sheets[sheet])).max().unwrap_or(0);
     let mut known = BTreeSet::from([places(design, first)]);
     let mut found: Vec<Way> = Vec::new();
     let own = Some((group.iter().map(|&sheet| &plan.sheets[sheet]).collect::<Vec<_>>(), None));
@@ -141,11 +141,11 @@ fn is_sound(design: &Design, plan: &CutPlan) -> bool {
     verify(design, plan).is_empty()
 }
 
-/// Rows at the start of every sheet of a paper that are not the planner's to change.
-fn fixed_rows(design: &Design, paper: PaperId) -> usize {
-    let paper = design.paper(paper);
-    let strip = paper.edge_strip.is_some_and(|strip| !strip.width.is_zero());
-    usize::from(strip) + paper.fixed.edges.len() + paper.fixed.rows.len()
+/// Rows at the start of a sheet that are not the planner's to change.
+fn fixed_rows(design: &Design, sheet: &SheetPlan) -> usize {
+    let demand = demand(design).into_iter().find(|demand| demand.paper == sheet.paper);
+    let at_hand = demand.and_then(|demand| demand.sheets.into_iter().find(|sheets| sheets.kind == sheet.kind));
+    at_hand.map_or(0, |sheets| usize::from(sheets.strip.is_some()) + sheets.fixed.len())
 }
 
 fn relaid(design: &Design, sheet: &SheetPlan, kept: usize, wish: Lay) -> SheetPlan {

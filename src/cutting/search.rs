@@ -41,20 +41,31 @@ pub fn plan(design: &Design) -> CutPlan {
 /// The same within other limits.
 #[must_use]
 pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
-    let hand = demand::hand(design.units);
     let demands = demand::demand(design);
-    let covers = cover_all(&demands, hand, limits);
-    let sheets: Option<Vec<Covered>> = covers
+    let covers = cover_all(&demands, demand::hand(design.units), limits);
+    match all_covered(&covers) {
+        Some(covered) => assemble::assemble(design, &demands, &covered, assemble::Cards::All),
+        None => shortage::plan(design, &demands, &covers, limits),
+    }
+}
+
+/// Whole plans of the same worth as [`plan`]'s that cut sheets in other ways which the search came
+/// by, up to `count`; none where the sheets do not suffice.
+#[must_use]
+pub fn other_ways(design: &Design, count: usize) -> Vec<CutPlan> {
+    let demands = demand::demand(design);
+    let covers = cover_all(&demands, demand::hand(design.units), &Limits::default());
+    all_covered(&covers).map_or_else(Vec::new, |covered| assemble::other_ways(design, &demands, &covered, count))
+}
+
+fn all_covered(covers: &[Cover]) -> Option<Vec<Covered>> {
+    covers
         .iter()
         .map(|cover| match cover {
             Cover::Yes(covered) => Some(covered.clone()),
             Cover::No | Cover::Unknown => None,
         })
-        .collect();
-    match sheets {
-        Some(covered) => assemble::assemble(design, &demands, &covered, assemble::Cards::All),
-        None => shortage::plan(design, &demands, &covers, limits),
-    }
+        .collect()
 }
 
 /// What is wanted from one paper, as the core takes it.
