@@ -127,14 +127,16 @@ fn is_strip(size: Size) -> bool {
 
 /// Groups what a row gives: pieces first, then parts to cut further, then leftovers.
 fn given(design: &Design, plan: &CutPlan, sheet: &SheetPlan, gives: &[PartId]) -> Vec<Given> {
-    let mut pieces: Vec<(PieceId, u32)> = Vec::new();
+    let mut pieces: Vec<((PieceId, bool), u32)> = Vec::new();
     let mut parts: Vec<(Size, u32)> = Vec::new();
     let mut left: Vec<(u32, u32)> = Vec::new();
     let mut strip = false;
     for id in gives {
         let size = part_size(sheet, *id, design.units);
         match sheet.part(*id).r#use {
-            Use::Piece { piece, .. } => count(&mut pieces, piece),
+            Use::Piece { piece, version, .. } => {
+                count(&mut pieces, (piece, design.shows_back(sheet.paper, piece, version)));
+            }
             Use::Divided => count(&mut parts, size),
             Use::Leftover => count(&mut left, leftover_number(plan, sheet, *id)),
             Use::EdgeStrip => strip = true,
@@ -144,10 +146,11 @@ fn given(design: &Design, plan: &CutPlan, sheet: &SheetPlan, gives: &[PartId]) -
     if strip {
         given.push(Given::EdgeStrip);
     }
-    given.extend(pieces.into_iter().map(|(piece, count)| Given::Pieces {
+    given.extend(pieces.into_iter().map(|((piece, back), count)| Given::Pieces {
         count,
         name: design.piece(piece).name.clone(),
         ring: design.ring(piece),
+        back,
     }));
     // What remains of the sheet after its edge strip needs no name of its own.
     if !strip {

@@ -13,7 +13,7 @@ use super::lay::{Lay, Measured, lay};
 use super::plan::{CutPlan, SheetPlan, Use};
 use super::slack::slack;
 use super::verify::verify;
-use crate::design::model::{Design, PieceId, Side, VersionId};
+use crate::design::model::{Design, PieceId};
 use crate::geometry::Rect;
 
 /// Another plan of equal worth.
@@ -162,18 +162,17 @@ fn worth(design: &Design, sheet: &SheetPlan) -> (u32, u64, i128) {
     (sheet.cut_count(), sheet.changes(), largest.unwrap_or(0))
 }
 
-/// Where a sheet's pieces lie, and which side of the paper they show.
-type Places = BTreeSet<(PieceId, Side, Rect)>;
+/// Where a sheet's pieces lie, and whether they show the back of the paper.
+type Places = BTreeSet<(PieceId, bool, Rect)>;
 
 fn places(design: &Design, sheet: &SheetPlan) -> Places {
-    let side = |piece: PieceId, version: Option<VersionId>| {
-        version.map_or(design.piece(piece).side, |version| design.side_of(piece, version))
-    };
     sheet
         .parts
         .iter()
         .filter_map(|part| match part.r#use {
-            Use::Piece { piece, version, .. } => Some((piece, side(piece, version), part.rect)),
+            Use::Piece { piece, version, .. } => {
+                Some((piece, design.shows_back(sheet.paper, piece, version), part.rect))
+            }
             _ => None,
         })
         .collect()
@@ -184,11 +183,11 @@ fn places(design: &Design, sheet: &SheetPlan) -> Places {
 fn shown(one: &Places, other: &Places) -> Shown {
     let area = |places: &Places| places.iter().map(|(_, _, rect)| rect.area()).sum::<i128>();
     let (mut both, mut same) = (0, 0);
-    for (piece, side, rect) in one {
-        for (other_piece, other_side, other_rect) in other {
+    for (piece, back, rect) in one {
+        for (other_piece, other_back, other_rect) in other {
             let common = rect.overlap(*other_rect).map_or(0, Rect::area);
             both += common;
-            if (piece, side) == (other_piece, other_side) {
+            if (piece, back) == (other_piece, other_back) {
                 same += common;
             }
         }

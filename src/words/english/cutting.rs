@@ -44,6 +44,8 @@ pub enum Given {
         name: String,
         /// Its ring.
         ring: u32,
+        /// Whether they show the back of the paper.
+        back: bool,
     },
     /// Parts that are cut further.
     Parts {
@@ -112,7 +114,10 @@ fn each_lot(lots: &[Alike<'_>]) -> Line {
 
 fn given(part: &Given) -> Option<Line> {
     match part {
-        Given::Pieces { count, name, ring } => Some(counted_ring(*count, name, *ring)),
+        Given::Pieces { count, name, ring, back } => {
+            let line = counted_ring(*count, name, *ring);
+            Some(if *back { line.text(" showing the back") } else { line })
+        }
         Given::Parts { count, size, strip } => {
             Some(Line::plain(format!("{}, ", counted(*count, noun(*strip)))).measure(size.clone()))
         }
