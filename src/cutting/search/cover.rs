@@ -187,9 +187,9 @@ pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
     if (0..lot.kinds.len()).any(|kind| lot.kinds[kind].wanted > 0 && !lot.fits_somewhere(kind)) {
         return Cover::No;
     }
-    let Some(mut least) = lot.least_by_area() else { return Cover::No };
-    let mut proven = true;
-    for sheets in least..=lot.at_hand() {
+    let Some(by_area) = lot.least_by_area() else { return Cover::No };
+    let (mut least, mut proven) = (by_area, true);
+    for sheets in by_area..=lot.at_hand() {
         let (found, complete) = cover_with(lot, sheets, limits);
         if let Some(found) = found {
             let Found { sheets: found, least_diagrams, least_parts } = diagrams::fewest(lot, sheets, found, limits);

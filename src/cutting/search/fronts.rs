@@ -120,7 +120,7 @@ impl<'l> Fronts<'l> {
         let mut budget = limits.fit;
         let (mut front, complete) = front(self.lot, self.lanes, stack, sheets, ask, &mut budget)?;
         self.complete &= complete;
-        front.sort_unstable_by(|a, b| (b.area, b.counts).cmp(&(a.area, a.counts)));
+        front.sort_unstable_by_key(|entry| std::cmp::Reverse((entry.area, entry.counts)));
         Some(front.into_iter().map(|entry| entry.counts).collect())
     }
 
