@@ -42,17 +42,33 @@ pub fn plan(design: &Design) -> CutPlan {
 /// The same within other limits.
 #[must_use]
 pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
-    let hand = demand::hand(design.units);
     let demands = demand::demand(design);
-    let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
+    let lots = lots_of(design, &demands);
     let covers = cover_all(&demands, &lots, limits);
     match joint::all_covered(&covers) {
         Some(mut covered) => {
             let sets = joint::sets(&demands, &lots, &mut covered, Some(limits));
-            assemble::assemble(design, &demands, &covered, &sets, assemble::Cards::All)
+            assemble::assemble(design, (&demands, &covered, &sets), &assemble::Cards::All)
         }
         None => shortage::plan(design, &demands, &covers, limits),
     }
+}
+
+/// Whole plans of the same worth as [`plan`]'s that cut sheets in other ways which the search came
+/// by, up to `count`; none where the sheets do not suffice.
+#[must_use]
+pub fn other_ways(design: &Design, count: usize) -> Vec<CutPlan> {
+    let limits = Limits::default();
+    let demands = demand::demand(design);
+    let lots = lots_of(design, &demands);
+    let Some(mut covered) = joint::all_covered(&cover_all(&demands, &lots, &limits)) else { return Vec::new() };
+    let sets = joint::sets(&demands, &lots, &mut covered, Some(&limits));
+    assemble::other_ways(design, (&demands, &covered, &sets), count)
+}
+
+fn lots_of(design: &Design, demands: &[PaperDemand]) -> Vec<Lot> {
+    let hand = demand::hand(design.units);
+    demands.iter().map(|demand| lot_of(demand, hand)).collect()
 }
 
 /// What is wanted from one paper, as the core takes it.

@@ -1,7 +1,7 @@
 //! What a plan reaches, and what is known to be the limit. `proven` stands only where the plan
 //! meets a bound that holds for every plan, given the aims before it.
 
-use super::assemble::Cards;
+use super::assemble::{Cards, Papers};
 use super::cover::{Alike, Covered};
 use super::joint::Set;
 use crate::cutting::demand::{PaperDemand, Wanted, hand};
@@ -17,12 +17,7 @@ pub(super) const fn none() -> Aims {
 }
 
 /// Judges a plan.
-pub(super) fn judge(
-    design: &Design,
-    (demands, covered, sets): (&[PaperDemand], &[Covered], &[Set]),
-    cards: &Cards,
-    plan: &CutPlan,
-) -> Aims {
+pub(super) fn judge(design: &Design, (demands, covered, sets): Papers<'_>, cards: &Cards, plan: &CutPlan) -> Aims {
     let whole = *cards == Cards::All;
     let cards = match cards {
         Cards::All => at_most(u64::from(plan.cards), u64::from(design.cards.value)),

@@ -42,7 +42,7 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
     }
     let lots: Vec<Lot> = papers.iter().map(|paper| paper.lot.clone()).collect();
     let sets = joint::sets(&cut, &lots, &mut covered, None);
-    assemble(design, &cut, &covered, &sets, Cards::Short { most, bound, missing })
+    assemble(design, (&cut, &covered, &sets), &Cards::Short { most, bound, missing })
 }
 
 /// Takes so many off the versions, the last first, but none that the whole cards need.
