@@ -56,6 +56,13 @@ pub(super) struct Cuts {
     /// Design file; one with only `cards`, `papers` and `pieces` will do
     #[arg(value_name = "FILE")]
     pub(super) file: PathBuf,
+    /// Plan as many cards as the sheets at hand give, versions in the design's proportion
+    #[arg(long)]
+    pub(super) most: bool,
+    /// Plan with other sheets of a paper than the file says, such as `--paper dusk="3 of 6 x 6 in"`;
+    /// its edge strip stays, unless `without edge strip` follows; may be said for several papers
+    #[arg(long, value_name = "PAPER=SHEETS")]
+    pub(super) paper: Vec<String>,
     /// Which edition; the one the design is made in unless said
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsWord>,

@@ -12,6 +12,7 @@ mod open;
 mod publish;
 pub mod report;
 mod show;
+mod what_if;
 
 use args::{Arguments, Command};
 use clap::Parser;

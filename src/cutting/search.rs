@@ -11,6 +11,7 @@ pub mod counts;
 pub mod cover;
 mod derive;
 mod greedy;
+pub mod most;
 pub mod points;
 pub mod problem;
 pub mod sheet;
@@ -21,7 +22,7 @@ pub mod value;
 
 use super::demand::{self, PaperDemand};
 use super::plan::CutPlan;
-use crate::design::model::Design;
+use crate::design::model::{Design, PaperId};
 use cover::{Cover, Covered, Lot, Stack};
 use problem::{Hand, Kind};
 use sheet::Limits;
@@ -38,9 +39,15 @@ pub fn plan(design: &Design) -> CutPlan {
 /// The same within other limits.
 #[must_use]
 pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
+    plan_knowing(design, limits, &mut Known::default())
+}
+
+/// The same, not looking again for what is known from designs planned before within the same limits.
+#[must_use]
+pub fn plan_knowing(design: &Design, limits: &Limits, known: &mut Known) -> CutPlan {
     let hand = demand::hand(design.units);
     let demands = demand::demand(design);
-    let covers = cover_all(&demands, hand, limits);
+    let covers = cover_all(&demands, hand, limits, known);
     let sheets: Option<Vec<Covered>> = covers
         .iter()
         .map(|cover| match cover {
@@ -89,9 +96,8 @@ fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
 /// Covers every paper. Papers with the same sheets from which the same pieces are wanted are cut
 /// alike where that takes no more sheets: the tree is found with the fewest turns that any of them
 /// allows.
-fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover> {
+fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits, known: &mut Known) -> Vec<Cover> {
     let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
-    let mut known = Known { limits, covers: Vec::new() };
     let mut covers: Vec<Option<Cover>> = vec![None; lots.len()];
     for first in 0..lots.len() {
         if covers[first].is_some() {
@@ -101,7 +107,7 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
             .filter(|&other| covers[other].is_none() && alike(&demands[first], &demands[other]))
             .collect();
         if group.len() < 2 {
-            covers[first] = Some(known.cover(&lots[first]));
+            covers[first] = Some(known.cover(&lots[first], limits));
             continue;
         }
         let mut strict = lots[first].clone();
@@ -110,36 +116,37 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
                 kind.quarter &= theirs.quarter;
             }
         }
-        let together = known.cover(&strict);
+        let together = known.cover(&strict, limits);
         for &other in &group {
             covers[other] = Some(match &together {
                 // No freedom of turning takes fewer sheets than their area asks for.
                 Cover::Yes(shared) if Some(sheets_in(shared)) == lots[other].least_by_area() => together.clone(),
-                Cover::Yes(shared) => match known.cover(&lots[other]) {
+                Cover::Yes(shared) => match known.cover(&lots[other], limits) {
                     Cover::Yes(alone) if sheets_in(shared) <= sheets_in(&alone) => {
                         Cover::Yes(Covered { least_sheets: alone.least_sheets, ..shared.clone() })
                     }
                     single => single,
                 },
-                _ => known.cover(&lots[other]),
+                _ => known.cover(&lots[other], limits),
             });
         }
     }
     covers.into_iter().map(|cover| cover.unwrap_or(Cover::Unknown)).collect()
 }
 
-/// Lots already covered, so that papers that ask for the same are searched once.
-struct Known<'l> {
-    limits: &'l Limits,
+/// Lots already covered, so that papers and designs that ask for the same are searched once.
+#[derive(Debug, Default)]
+pub struct Known {
     covers: Vec<(Lot, Cover)>,
+    stocks: Vec<(PaperId, most::Stock)>,
 }
 
-impl Known<'_> {
-    fn cover(&mut self, lot: &Lot) -> Cover {
+impl Known {
+    fn cover(&mut self, lot: &Lot, limits: &Limits) -> Cover {
         if let Some((_, cover)) = self.covers.iter().find(|(known, _)| known == lot) {
             return cover.clone();
         }
-        let cover = cover::cover(lot, self.limits);
+        let cover = cover::cover(lot, limits);
         self.covers.push((lot.clone(), cover.clone()));
         cover
     }

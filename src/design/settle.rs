@@ -12,6 +12,7 @@ mod names;
 mod papers;
 mod pieces;
 mod placing;
+mod said;
 mod text;
 mod units;
 mod values;
@@ -23,6 +24,7 @@ use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 use desk::Desk;
+pub use said::{Said, said};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
