@@ -44,14 +44,13 @@ pub struct Settled {
 }
 
 impl Settled {
-    /// The findings of all editions, together with more about one of them.
+    /// The findings of all editions, and more about what one of them was changed to.
     #[must_use]
-    pub fn findings_with(&self, units: Units, more: Vec<Finding>) -> Vec<Finding> {
-        let mut found = self.found.clone();
-        if let Some((_, findings)) = found.iter_mut().find(|(edition, _)| *edition == units) {
-            findings.extend(more);
-        }
-        merge(found)
+    pub fn findings_with(&self, more: Vec<Finding>) -> Vec<Finding> {
+        let mut findings = merge(self.found.clone());
+        findings.extend(more);
+        findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+        findings
     }
 }
 

@@ -38,7 +38,7 @@ pub(super) fn run(arguments: &Cuts, opened: &open::Opened) -> Result<Result<Chan
     let wanted = arguments.units.map(super::args::UnitsWord::units);
     let design = settled.designs.iter().find(|design| wanted.is_none_or(|units| design.units == units));
     let Some(design) = design else {
-        let found = settled.findings_with(wanted.unwrap_or(crate::length::Units::Inch), Vec::new());
+        let found = settled.findings_with(Vec::new());
         show::report(&opened.source, &found);
         if found.iter().any(|finding| finding.severity == Severity::Error) {
             return Ok(Err(Ended::Errors));
@@ -62,9 +62,8 @@ pub(super) fn run(arguments: &Cuts, opened: &open::Opened) -> Result<Result<Chan
     } else {
         search::plan(&design)
     };
-    let units = design.units;
     let (project, more) = pipeline::finish(design, plan);
-    let findings = settled.findings_with(units, more);
+    let findings = settled.findings_with(more);
     report(&opened.source, &texts, &findings);
     let wrong = findings.iter().any(|finding| finding.severity == Severity::Error);
     Ok(Ok(Changed { project, lead, json, ended: if wrong { Ended::Errors } else { Ended::Fine } }))

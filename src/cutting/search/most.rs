@@ -72,19 +72,29 @@ fn floors(asked: &[u32], cards: u32) -> Vec<u32> {
     asked.iter().map(|n| u32::try_from(part(n)).unwrap_or(u32::MAX)).collect()
 }
 
+/// The most cards alone; which papers run out is not looked for.
+#[must_use]
+pub fn most(design: &Design, limits: &Limits, known: &mut Known) -> Most {
+    let mut search = Search::new(design, limits, known);
+    let most = search.most();
+    search.give_back(known);
+    most
+}
+
 /// The design for the most cards, its plan, and how sure it is. The plan's aim of cards carries
 /// what was found and its bound; with not one card the plan is empty.
 #[must_use]
 pub fn plan_most(design: &Design, limits: &Limits, known: &mut Known) -> (Design, CutPlan, Most) {
     let mut search = Search::new(design, limits, known);
     loop {
-        let most = search.most();
+        let mut most = search.most();
         let planned = with_cards(design, &most.share);
         let mut plan = plan_knowing(&planned, limits, known);
         if plan.missing.is_empty() || most.found == 0 {
             plan.most = Some(most.found);
             plan.aims.cards =
                 Aim { found: most.found.into(), bound: most.bound.max(most.found).into(), proven: most.proven() };
+            most.short = search.short(most.found.saturating_add(1));
             search.give_back(known);
             return (planned, plan, most);
         }
@@ -254,8 +264,7 @@ impl<'d> Search<'d> {
                 }
             }
         }
-        let short = self.short(found.saturating_add(1));
-        Most { share: share(&self.asked, found), found, bound, short }
+        Most { share: share(&self.asked, found), found, bound, short: Vec::new() }
     }
 
     /// The most cards that no fence shuts out.
