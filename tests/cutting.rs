@@ -1,6 +1,7 @@
 //! Cutting: published instances, worked arithmetic, an independent brute force, the referee.
 
 mod fewest;
+mod fixed;
 mod instances;
 
 use crate::support::{demo, demos, run, sound};

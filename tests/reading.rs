@@ -3,6 +3,7 @@
 mod broken;
 mod faults;
 mod hostile;
+mod papers;
 mod settled;
 mod sound;
 

@@ -74,6 +74,8 @@ pub struct SheetPlan {
     pub paper: PaperId,
     /// Which kind of sheet of the paper: an index into its `sheets`.
     pub kind: usize,
+    /// Whether it is a leftover that another sheet keeps: it is cut, and is no sheet of paper.
+    pub kept: bool,
     /// Numbers of the paper's sheets cut so, 1-based over all kinds of the paper.
     pub numbers: Vec<u32>,
     /// The cutting diagram: equal numbers are cut alike, also across papers; 0-based.
@@ -141,10 +143,10 @@ pub struct CutRow {
 }
 
 impl CutPlan {
-    /// Sheets used.
+    /// Sheets used; kept leftovers are none.
     #[must_use]
     pub fn sheets_used(&self) -> usize {
-        self.sheets.iter().map(|s| s.numbers.len()).sum()
+        self.sheets.iter().filter(|sheet| !sheet.kept).map(|sheet| sheet.numbers.len()).sum()
     }
     /// Cuts, counted on every sheet.
     #[must_use]

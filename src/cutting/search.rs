@@ -10,6 +10,9 @@ mod assemble;
 pub mod counts;
 pub mod cover;
 mod derive;
+mod diagrams;
+mod fixed;
+mod fronts;
 mod greedy;
 pub mod most;
 pub mod points;
@@ -23,7 +26,7 @@ pub mod value;
 use super::demand::{self, PaperDemand};
 use super::plan::CutPlan;
 use crate::design::model::{Design, PaperId};
-use cover::{Cover, Covered, Lot, Stack};
+use cover::{Cover, Covered, Lot, Section, Stack};
 use problem::{Hand, Kind};
 use sheet::Limits;
 
@@ -66,11 +69,16 @@ fn lot_of(demand: &PaperDemand, hand: Hand) -> Lot {
     let stacks = demand
         .sheets
         .iter()
-        .map(|sheets| Stack {
-            width: sheets.usable.width().max(0),
-            height: sheets.usable.height().max(0),
-            // A strip that nothing holds cannot be cut off, so such a sheet gives nothing.
-            count: if strip_comes_off(sheets, hand) { sheets.count } else { 0 },
+        .map(|sheets| {
+            let sections = sheets.sections.iter().map(|section| Section {
+                width: section.rect.width().max(0),
+                height: section.rect.height().max(0),
+                barred: demand.wanted.iter().map(|wanted| section.barred.contains(&wanted.piece)).collect(),
+            });
+            // A strip that nothing holds cannot be cut off, so such a sheet gives nothing; nor does
+            // one on which the fixed cuts cannot be made.
+            let fine = strip_comes_off(sheets, hand) && !sheets.sections.is_empty();
+            Stack { sections: sections.collect(), count: if fine { sheets.count } else { 0 } }
         })
         .collect();
     let kinds = demand
@@ -83,7 +91,7 @@ fn lot_of(demand: &PaperDemand, hand: Hand) -> Lot {
             wanted: wanted.count(),
         })
         .collect();
-    Lot { stacks, kinds, hand: Some(hand) }
+    Lot { stacks, kinds, hand: Some(hand), alike: demand.alike }
 }
 
 fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
@@ -117,18 +125,8 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits, known: &mut K
             }
         }
         let together = known.cover(&strict, limits);
-        for &other in &group {
-            covers[other] = Some(match &together {
-                // No freedom of turning takes fewer sheets than their area asks for.
-                Cover::Yes(shared) if Some(sheets_in(shared)) == lots[other].least_by_area() => together.clone(),
-                Cover::Yes(shared) => match known.cover(&lots[other], limits) {
-                    Cover::Yes(alone) if sheets_in(shared) <= sheets_in(&alone) => {
-                        Cover::Yes(Covered { least_sheets: alone.least_sheets, ..shared.clone() })
-                    }
-                    single => single,
-                },
-                _ => known.cover(&lots[other], limits),
-            });
+        for (&paper, cover) in group.iter().zip(known.shared(&lots, &group, &together, limits)) {
+            covers[paper] = Some(cover);
         }
     }
     covers.into_iter().map(|cover| cover.unwrap_or(Cover::Unknown)).collect()
@@ -150,6 +148,42 @@ impl Known {
         self.covers.push((lot.clone(), cover.clone()));
         cover
     }
+
+    /// Covers of papers that could be cut alike, given how they are cut with the fewest turns that
+    /// any of them allows.
+    fn shared(&mut self, lots: &[Lot], group: &[usize], together: &Cover, limits: &Limits) -> Vec<Cover> {
+        let Cover::Yes(shared) = together else {
+            return group.iter().map(|&paper| self.cover(&lots[paper], limits)).collect();
+        };
+        // No freedom of turning takes fewer sheets than their area asks for.
+        let best = |lot: &Lot| shared.sheets.len() == 1 && Some(sheets_in(shared)) == lot.least_by_area();
+        if group.iter().all(|&paper| best(&lots[paper])) {
+            return group.iter().map(|_| together.clone()).collect();
+        }
+        let alone: Vec<Cover> = group.iter().map(|&paper| self.cover(&lots[paper], limits)).collect();
+        // What all of them take when each goes its own way; lots that are the same go one way.
+        let (mut diagrams, mut parts) = (0, 0);
+        for (place, (&paper, cover)) in group.iter().zip(&alone).enumerate() {
+            let Cover::Yes(own) = cover else { continue };
+            parts += own.parts();
+            if group[..place].iter().all(|&earlier| lots[earlier] != lots[paper]) {
+                diagrams += own.sheets.len();
+            }
+        }
+        let together = (shared.sheets.len(), shared.parts() * group.len() as u64);
+        let fewer = together < (diagrams, parts);
+        alone
+            .into_iter()
+            .map(|cover| match cover {
+                Cover::Yes(own) if fewer && sheets_in(shared) <= sheets_in(&own) => Cover::Yes(Covered {
+                    least_sheets: own.least_sheets,
+                    least_diagrams: own.least_diagrams.min(shared.least_diagrams),
+                    ..shared.clone()
+                }),
+                own => own,
+            })
+            .collect()
+    }
 }
 
 fn sheets_in(covered: &Covered) -> u32 {
@@ -159,10 +193,11 @@ fn sheets_in(covered: &Covered) -> u32 {
 /// Whether two papers could be cut by one diagram: the same sheets, the same pieces.
 fn alike(one: &PaperDemand, other: &PaperDemand) -> bool {
     let sheets = |demand: &PaperDemand| -> Vec<_> {
-        demand.sheets.iter().map(|sheets| (sheets.whole, sheets.usable, sheets.count)).collect()
+        let sheets = demand.sheets.iter();
+        sheets.map(|sheets| (sheets.whole, sheets.usable, sheets.count, sheets.sections.clone())).collect()
     };
     let pieces = |demand: &PaperDemand| -> Vec<_> {
-        demand.wanted.iter().map(|wanted| (wanted.piece, wanted.count())).collect()
+        demand.wanted.iter().map(|wanted| (wanted.piece, wanted.side, wanted.count())).collect()
     };
     sheets(one) == sheets(other) && pieces(one) == pieces(other)
 }

@@ -5,14 +5,18 @@
 
 mod desk;
 mod extras;
+mod fixed;
 mod front;
 mod head;
+mod kept;
 mod measures;
 mod names;
 mod papers;
 mod pieces;
 mod placing;
 mod said;
+mod sheets;
+mod sides;
 mod text;
 mod units;
 mod values;
@@ -126,21 +130,24 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     }
     let workshop = desk.workshop(top.get("workshop"));
 
-    let field = desk.required(&top, "papers", "{white: {sheets: 4 of letter}}");
-    let (paper_names, nodes) = desk.paper_names(field);
-    let papers: Vec<_> = paper_names.list.iter().zip(nodes).map(|(name, node)| desk.paper(name, node).paper).collect();
     let card_field = top.get("card");
+    let first = usize::from(card_field.is_some());
+    let field = desk.required(&top, "papers", "{white: {sheets: 4 of letter}}");
+    let (mut paper_names, paper_nodes) = desk.paper_names(field);
+    let field = desk.required(&top, "pieces", "{tag: {size: 2 x 3 in, from: white}}");
+    let (piece_names, piece_nodes) = desk.piece_names(field, card_field.is_some());
+    let (papers, kept) = desk.papers(&mut paper_names, paper_nodes, &piece_names, card_field.map(|field| field.key));
     let card = card_field.and_then(|field| desk.card(field, &paper_names));
 
-    let field = desk.required(&top, "pieces", "{tag: {size: 2 x 3 in, from: white}}");
-    let (piece_names, nodes) = desk.piece_names(field, card_field.is_some());
     let mut drafts = Vec::new();
-    for (name, node) in piece_names.list.iter().zip(nodes) {
+    for (name, node) in piece_names.list.iter().zip(piece_nodes) {
         drafts.push(desk.piece(name, node, &piece_names, &paper_names, !for_cuts, card_field.is_some() || !for_cuts));
     }
-    let first = usize::from(card_field.is_some());
     let declared = Declared { pieces: &piece_names, drafts: &drafts, papers: &paper_names, first };
     let versions = desk.versions(top.get("versions"), cards, &declared);
+    if let (Some(papers), Some(versions)) = (&papers, &versions) {
+        desk.sides_without_a_back(&declared, versions, papers);
+    }
     let pieces = desk.settle_pieces(drafts, &piece_names, card.as_ref());
 
     let layers = desk.layers(top.get("front"), &piece_names);
@@ -171,14 +178,15 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     };
     let title = title.flatten().unwrap_or_else(|| Spanned::new(stem.to_owned(), Span::default()));
     let month = month.flatten();
-    let papers: Vec<_> = papers.into_iter().collect::<Option<_>>()?;
-    let (pieces, front) = (pieces?, front?);
+    let (papers, mut pieces, front) = (papers?, pieces?, front?);
     let has_front = top.get("front").is_some();
     if (has_front != card.is_some()) || papers.is_empty() || (has_front && month.is_none()) {
         return None;
     }
     let counted = has_front || pieces.iter().all(|piece| piece.per_card.is_some());
     counted.then_some(())?;
+    pieces.extend(kept);
+    let versions = versions?.into_iter().map(|(version, _)| version).collect();
     Some(Design {
         units: desk.units,
         asked: desk.asked.clone(),
@@ -191,7 +199,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         card,
         papers,
         pieces,
-        versions: versions?,
+        versions,
         front,
         notes,
         leftovers,

@@ -155,3 +155,74 @@ pieces:
     from: kraft
     per card: 2
 ";
+
+/// A card that says everything that can be said of paper, in both units.
+pub(crate) const TIDE_LINE: &str = r##"title: Tide Line
+month: 2027-06
+cards: 6
+units: inch and metric
+card:
+  size: 4 1/4 x 5 1/2 in | 105 x 148 mm
+  fold: side
+  from: white
+papers:
+  foam:
+    sheets: 4 of 6 x 6 in | 4 of 150 x 150 mm
+    sides: {front: one-way, back: two-way}
+    turned over: top to bottom
+    sheets are: different
+    keep: {tag paper: 2 1/4 x 5 1/2 in | 57 x 140 mm}
+  shore:
+    sheets: 2 of 12 x 12 in
+    also from:
+      - 6 of 6 x 6 in | 6 of 150 x 150 mm
+      - 1 of 12 x 12 in and 2 of letter
+    pattern: two-way
+    keep:
+      strip paper: 2 of 1 x 11 in | 25 x 280 mm
+      slip paper: 3 of 2 x 3 in | 2 of 50 x 75 mm
+    cut first:
+      - 3 3/4 in | 95 mm from the top, 2 times
+      - 1 in | 25 mm from the left
+    along the edge: {panel: bottom}
+    ways to cut: 2
+  white:
+    sheets: 3 of letter
+    sheets are: equal
+    also from: 3 of legal | 3 of A4
+pieces:
+  panel:
+    size: card less 1/8 in | 3 mm all round
+    from: shore
+  wave:
+    size: 3 3/4 x 1 in | 95 x 25 mm
+    from: varies
+    side: back
+  shell:
+    size: 1 x 1 in | 25 x 25 mm
+    from: tag paper
+    side: back
+versions:
+  - name: ebb
+    cards: 3
+    papers: {wave: foam}
+    side: front
+  - name: flood
+    cards: 3
+    papers: {wave: foam}
+front:
+  - place: panel
+    centre: both ways
+    glue: tape
+  - place: wave
+    onto: panel
+    centre: across
+    bottom: 1/4 in | 6 mm
+    glue: liquid
+  - place: shell
+    onto: panel
+    centre: across
+    above: wave
+    gap: 1/4 in | 6 mm
+    glue: foam
+"##;

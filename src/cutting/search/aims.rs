@@ -3,7 +3,7 @@
 
 use super::assemble::Cards;
 use super::cover::Covered;
-use crate::cutting::demand::{PaperDemand, hand};
+use crate::cutting::demand::{PaperDemand, Wanted, hand};
 use crate::cutting::plan::{Aim, Aims, CutPlan, Use};
 use crate::design::model::Design;
 
@@ -28,13 +28,14 @@ pub(super) fn judge(
         Cards::All => at_most(u64::from(plan.cards), u64::from(design.cards.value)),
         Cards::Short { bound, .. } => at_most(u64::from(plan.cards), u64::from(*bound)),
     };
-    let least_sheets: u64 = covered.iter().map(|paper| u64::from(paper.least_sheets)).sum();
+    let bought = demands.iter().zip(covered).filter(|(demand, _)| design.paper(demand.paper).kept_from.is_none());
+    let least_sheets: u64 = bought.map(|(_, covered)| u64::from(covered.least_sheets)).sum();
     let mut sheets = at_least(plan.sheets_used() as u64, least_sheets);
     let mut diagrams = at_least(plan.diagrams() as u64, least_diagrams(demands, covered, plan));
     // What is missing is not settled by an aim, so a short plan's sheets prove nothing.
     sheets.proven &= whole;
     diagrams.proven &= sheets.proven;
-    let cuts = at_least(plan.cuts(), least_cuts(demands, covered, diagrams.proven));
+    let cuts = at_least(plan.cuts(), least_cuts(demands, covered));
     // Every diagram with a cut has at least one measure, which differs from none before it.
     let least_changes = plan_diagrams(plan).filter(|&sheet| !plan.sheets[sheet].cuts.is_empty()).count();
     let changes = at_least(plan.changes(), least_changes as u64);
@@ -62,80 +63,79 @@ fn plan_diagrams(plan: &CutPlan) -> impl Iterator<Item = usize> + '_ {
         .filter(|&sheet| plan.sheets[..sheet].iter().all(|earlier| earlier.diagram != plan.sheets[sheet].diagram))
 }
 
-/// Papers of which no two can share a diagram, each with at least one of its own: no sheet size in
-/// common, or no piece in common. Picked in order, which gives a bound though not always the best.
+/// The fewest diagrams, bounded for each set of papers that could share some.
 fn least_diagrams(demands: &[PaperDemand], covered: &[Covered], plan: &CutPlan) -> u64 {
-    let mut picked: Vec<&PaperDemand> = Vec::new();
+    let mut open: Vec<usize> = (0..demands.len())
+        .filter(|&paper| !demands[paper].wanted.is_empty() && !covered[paper].sheets.is_empty())
+        .collect();
     let mut bound = 0;
-    for (demand, covered) in demands.iter().zip(covered) {
-        if demand.wanted.is_empty() || covered.sheets.is_empty() {
-            continue;
+    while let Some(first) = open.pop() {
+        let mut set = vec![first];
+        let mut place = 0;
+        while place < set.len() {
+            let here = set[place];
+            let (near, far) = open.iter().partition(|&&other| !apart(&demands[here], &demands[other]));
+            set.extend::<Vec<usize>>(near);
+            open = far;
+            place += 1;
         }
-        let apart = |other: &&PaperDemand| {
-            let sizes =
-                demand.sheets.iter().any(|a| other.sheets.iter().any(|b| (a.whole, a.usable) == (b.whole, b.usable)));
-            let pieces = demand.wanted.iter().any(|a| other.wanted.iter().any(|b| a.piece == b.piece));
-            !(sizes && pieces)
+        // Of papers no two of which can share, each has its own; picked in order, which gives a bound
+        // though not always the best.
+        let mut picked: Vec<usize> = Vec::new();
+        for &paper in &set {
+            if picked.iter().all(|&other| apart(&demands[paper], &demands[other])) {
+                picked.push(paper);
+            }
+        }
+        let alone: u64 = picked.iter().map(|&paper| u64::from(covered[paper].least_diagrams)).sum();
+        let most = set.iter().map(|&paper| u64::from(covered[paper].least_diagrams)).max().unwrap_or(0);
+        // One diagram for two papers gives each sheet of both the same.
+        let even = |paper: usize| -> Vec<_> {
+            let sheets: u32 = covered[paper].sheets.iter().map(|alike| alike.times).sum();
+            let wanted = demands[paper].wanted.iter();
+            wanted.map(|wanted| (wanted.piece, wanted.side, wanted.count().div_ceil(sheets))).collect()
         };
-        if picked.iter().all(apart) {
-            picked.push(demand);
-            // Given the number of sheets, equal sheets all cut alike would share every count out
-            // evenly.
-            let sheets: u32 = covered.sheets.iter().map(|alike| alike.times).sum();
-            let even = demand.wanted.iter().all(|wanted| wanted.count() % sheets == 0);
-            let sole = demands
-                .iter()
-                .filter(|other| !other.wanted.is_empty())
-                .all(|other| other.paper == demand.paper || apart_from(demand, other));
-            bound += if even || !sole { 1 } else { 2 };
-        }
+        let unlike = set.iter().any(|&paper| even(paper) != even(first));
+        bound += alone.max(most).max(if unlike { 2 } else { 1 });
     }
     bound.min(plan.diagrams() as u64)
 }
 
-fn apart_from(one: &PaperDemand, other: &PaperDemand) -> bool {
-    !(one.sheets.iter().any(|a| other.sheets.iter().any(|b| (a.whole, a.usable) == (b.whole, b.usable)))
-        && one.wanted.iter().any(|a| other.wanted.iter().any(|b| a.piece == b.piece)))
+/// Whether no diagram can serve both papers: no sheet in common, or no piece.
+fn apart(one: &PaperDemand, other: &PaperDemand) -> bool {
+    let sheets = one
+        .sheets
+        .iter()
+        .any(|a| other.sheets.iter().any(|b| (a.whole, a.usable, &a.sections) == (b.whole, b.usable, &b.sections)));
+    let pieces = one.wanted.iter().any(|a| other.wanted.iter().any(|b| (a.piece, a.side) == (b.piece, b.side)));
+    !(sheets && pieces)
 }
 
 /// A sheet cut into `n` parts took `n - 1` cuts, and its parts are its pieces, its leftovers and
-/// its edge strip. How few leftovers there can be is known from the search where all sheets of a
-/// paper are cut alike and no other number of diagrams is as good; else at least one where any area
-/// is left over.
-fn least_cuts(demands: &[PaperDemand], covered: &[Covered], diagrams_proven: bool) -> u64 {
+/// its edge strip. How few parts there can be is known from the search; and there is a leftover at
+/// least where any area is left over.
+fn least_cuts(demands: &[PaperDemand], covered: &[Covered]) -> u64 {
     let mut bound = 0;
     for (demand, covered) in demands.iter().zip(covered) {
-        let pieces: u64 = covered
-            .sheets
-            .iter()
-            .map(|a| u64::from(a.times) * a.counts.iter().map(|&n| u64::from(n)).sum::<u64>())
-            .sum();
+        let pieces: u64 = demand.wanted.iter().map(|wanted| u64::from(wanted.count())).sum();
         let sheets: u64 = covered.sheets.iter().map(|a| u64::from(a.times)).sum();
         let strips: u64 =
             covered.sheets.iter().filter(|a| demand.sheets[a.stack].strip.is_some()).map(|a| u64::from(a.times)).sum();
-        let leftovers = match covered.sheets.as_slice() {
-            [one] if diagrams_proven || one.times == 1 => u64::from(one.times) * u64::from(one.cut.least_leftovers),
-            all => {
-                let used: i128 = all.iter().map(|a| i128::from(a.times) * demand.sheets[a.stack].usable.area()).sum();
-                let kept: i128 = all
-                    .iter()
-                    .map(|a| {
-                        i128::from(a.times)
-                            * a.counts
-                                .iter()
-                                .zip(&demand.wanted)
-                                .map(|(&n, w)| {
-                                    i128::from(n) * i128::from(w.size.width.nm()) * i128::from(w.size.height.nm())
-                                })
-                                .sum::<i128>()
-                    })
-                    .sum();
-                u64::from(used > kept)
-            }
-        };
-        bound += (pieces + leftovers + strips).saturating_sub(sheets);
+        let pieces = pieces + u64::from(used(demand, covered) > wanted(demand));
+        bound += (pieces.max(covered.least_parts) + strips).saturating_sub(sheets);
     }
     bound
+}
+
+/// Area of the sheets used, in square nanometres.
+fn used(demand: &PaperDemand, covered: &Covered) -> i128 {
+    covered.sheets.iter().map(|a| i128::from(a.times) * demand.sheets[a.stack].usable.area()).sum()
+}
+
+/// Area of all that is wanted of a paper, in square nanometres.
+fn wanted(demand: &PaperDemand) -> i128 {
+    let area = |w: &Wanted| i128::from(w.size.width.nm()) * i128::from(w.size.height.nm());
+    demand.wanted.iter().map(|wanted| area(wanted) * i128::from(wanted.count())).sum()
 }
 
 /// Area of the largest usable leftover in square micrometres.
@@ -153,22 +153,8 @@ fn largest_leftover(plan: &CutPlan, hold: i64) -> u64 {
 fn most_left(demands: &[PaperDemand], covered: &[Covered]) -> u64 {
     let mut most = 0;
     for (demand, covered) in demands.iter().zip(covered) {
-        let used: i128 =
-            covered.sheets.iter().map(|a| i128::from(a.times) * demand.sheets[a.stack].usable.area()).sum();
-        let kept: i128 = covered
-            .sheets
-            .iter()
-            .map(|a| {
-                i128::from(a.times)
-                    * a.counts
-                        .iter()
-                        .zip(&demand.wanted)
-                        .map(|(&n, w)| i128::from(n) * i128::from(w.size.width.nm()) * i128::from(w.size.height.nm()))
-                        .sum::<i128>()
-            })
-            .sum();
         let sheet = covered.sheets.iter().map(|a| demand.sheets[a.stack].usable.area()).max().unwrap_or(0);
-        most = most.max((used - kept).min(sheet));
+        most = most.max((used(demand, covered) - wanted(demand)).min(sheet));
     }
     u64::try_from(most / (NM_PER_UM * NM_PER_UM)).unwrap_or(u64::MAX)
 }

@@ -52,7 +52,7 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
                     sheet.numbers.push(number);
                     continue;
                 }
-                let diagram = sheets.iter().find(|sheet| same_diagram(sheet, &parts, &ordered)).map_or_else(
+                let diagram = sheets.iter().find(|sheet| same_diagram(design, sheet, &parts, &ordered)).map_or_else(
                     || sheets.iter().map(|sheet| sheet.diagram + 1).max().unwrap_or(0),
                     |sheet| sheet.diagram,
                 );
@@ -61,6 +61,7 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
                 sheets.push(SheetPlan {
                     paper: demand.paper,
                     kind: at_hand.kind,
+                    kept: design.paper(demand.paper).kept_from.is_some(),
                     numbers: vec![number],
                     diagram,
                     width: size.width,
@@ -81,41 +82,54 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
     plan
 }
 
-fn same_diagram(sheet: &SheetPlan, parts: &[Part], ordered: &Ordered) -> bool {
-    let plain = |part: &Part| {
-        let mut part = part.clone();
-        if let Use::Piece { version, .. } = &mut part.r#use {
-            *version = None;
+fn same_diagram(design: &Design, sheet: &SheetPlan, parts: &[Part], ordered: &Ordered) -> bool {
+    // Which version a piece is for does not matter, but which side of the paper it shows does.
+    let plain = |part: &Part| match part.r#use {
+        Use::Piece { piece, version, quarter_turns } => {
+            let side = version.map(|version| design.side_of(piece, version));
+            (part.parent, part.rect, Some((piece, side, quarter_turns)), Use::Divided)
         }
-        part
+        other => (part.parent, part.rect, None, other),
     };
     sheet.cuts == ordered.cuts
         && sheet.parts.len() == parts.len()
         && sheet.parts.iter().zip(parts).all(|(one, other)| plain(one) == plain(other))
 }
 
+/// Ways to cut a sheet that are put in the order of a hand and compared.
+const MOST_WAYS: usize = 48;
+
 /// Of the ways with the same number of cuts, the one a hand likes best: fewest changes of measure,
 /// then the largest usable leftover, and after these aims what is tidy.
 fn best_order(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Ordered {
-    let sheet =
-        Sheet { whole: at_hand.whole, usable: at_hand.usable, strip: at_hand.strip, unit: Length::zero(units).unit() };
+    let sheet = Sheet {
+        whole: at_hand.whole,
+        strip: at_hand.strip,
+        fixed: at_hand.fixed.clone(),
+        sections: at_hand.sections.iter().map(|section| section.rect).collect(),
+        unit: Length::zero(units).unit(),
+    };
     let rules = hand(units);
-    let ordered = |node: &Node| {
-        let ordered = order::order(node, sheet, rules);
+    let ordered = |nodes: &[&Node]| {
+        let ordered = order::order(nodes, &sheet, rules);
         let aims = (
             ordered.cuts.iter().map(|row| row.cuts).sum::<u32>(),
             ordered.changes(),
             std::cmp::Reverse(largest(&ordered, rules.hold)),
         );
-        let tidy = (node.levels().max(3), ordered.cuts.len(), std::cmp::Reverse(largest(&ordered, 0)));
+        let levels = nodes.iter().map(|node| node.levels()).max().unwrap_or(0);
+        let tidy = (levels.max(3), ordered.cuts.len(), std::cmp::Reverse(largest(&ordered, 0)));
         let lengths: i64 = ordered.cuts.iter().map(|row| row.measure.nm()).sum();
         ((aims, tidy, lengths), ordered)
     };
-    alike
-        .cut
-        .ways
-        .iter()
-        .map(ordered)
+    // Every way of every section with every other, the likeliest of all first.
+    let mut ways: Vec<Vec<&Node>> = vec![Vec::new()];
+    for cut in &alike.cuts {
+        let longer = cut.ways.iter().flat_map(|way| ways.iter().map(move |before| (before, way)));
+        ways = longer.map(|(before, way)| before.iter().copied().chain([way]).collect()).take(MOST_WAYS).collect();
+    }
+    ways.iter()
+        .map(|nodes| ordered(nodes))
         .min_by(|one, other| one.0.cmp(&other.0))
         .map_or(Ordered { parts: Vec::new(), cuts: Vec::new() }, |(_, ordered)| ordered)
 }
@@ -128,7 +142,7 @@ fn largest(ordered: &Ordered, hold: i64) -> i128 {
 
 /// Names the pieces of one sheet and gives out versions. Where all sheets are cut alike and every
 /// version's count divides by them, `evenly` gives each sheet the same share, so that they stay
-/// one entry.
+/// one entry. A piece to spare is for the last version that takes it.
 fn name_parts(
     ordered: &Ordered,
     wanted: &[Wanted],
@@ -145,8 +159,9 @@ fn name_parts(
         None => left.to_vec(),
     };
     let mut take = |kind: usize| -> (PieceId, Option<VersionId>) {
+        let last = wanted[kind].versions.last().and_then(|(version, _)| *version);
         let from = share[kind].iter_mut().find(|(_, count)| *count > 0);
-        let version = from.and_then(|(version, count)| {
+        let version = from.map_or(last, |(version, count)| {
             *count -= 1;
             *version
         });

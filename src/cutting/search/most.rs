@@ -7,7 +7,7 @@
 //! contains, so the proof has no gap.
 
 use super::cover::Lot;
-use super::problem::{Kind, Problem};
+use super::problem::Kind;
 use super::sheet::Limits;
 use super::shortage::{Answer, Paper, counts_of};
 use super::value::{ValueLimits, unlimited_counts};
@@ -393,12 +393,16 @@ fn fence(lot: &Lot, worth: &[u64]) -> Option<(Fence, Vec<u64>)> {
     let mut most = 0_i128;
     let mut counts = vec![0_u64; worth.len()];
     for stack in lot.stacks.iter().filter(|stack| stack.count > 0) {
-        let kinds = lot.kinds.clone();
-        let (problem, _) = Problem { width: stack.width, height: stack.height, kinds, hand: None }.in_largest_unit();
-        let (value, copies) = unlimited_counts(&problem, worth, &limits)?;
-        most += i128::from(value) * i128::from(stack.count);
-        for (count, copies) in counts.iter_mut().zip(copies) {
-            *count += u64::from(copies) * u64::from(stack.count);
+        for section in &stack.sections {
+            let barred = |kind: usize| section.barred.get(kind).copied().unwrap_or(false);
+            let worth: Vec<u64> =
+                worth.iter().enumerate().map(|(n, &worth)| if barred(n) { 0 } else { worth }).collect();
+            let (problem, _) = lot.problem_of(section, &lot.wanted()).without_hand().in_largest_unit();
+            let (value, copies) = unlimited_counts(&problem, &worth, &limits)?;
+            most += i128::from(value) * i128::from(stack.count);
+            for (count, copies) in counts.iter_mut().zip(copies) {
+                *count += u64::from(copies) * u64::from(stack.count);
+            }
         }
     }
     Some((Fence { worth: worth.iter().map(|&worth| worth.into()).collect(), most }, counts))

@@ -35,7 +35,7 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
             if short > 0 {
                 missing.push(Missing { paper: paper.demand.paper, piece: wanted.piece, count: short });
             }
-            let floor = least[index].wanted.iter().find(|other| other.piece == wanted.piece);
+            let floor = same(&least[index], wanted);
             go_short(wanted, floor, short);
         }
     }
@@ -85,10 +85,12 @@ fn most_cards(design: &Design, asked: &[u32], papers: &mut [Paper]) -> (Vec<u32>
 
 /// Counts of a demand in the order of another's pieces.
 pub(super) fn counts_of(order: &[Wanted], demand: &PaperDemand) -> Vec<u32> {
-    order
-        .iter()
-        .map(|wanted| demand.wanted.iter().find(|other| other.piece == wanted.piece).map_or(0, Wanted::count))
-        .collect()
+    order.iter().map(|wanted| same(demand, wanted).map_or(0, Wanted::count)).collect()
+}
+
+/// The same piece, from the same side of the paper, in another demand.
+fn same<'d>(demand: &'d PaperDemand, wanted: &Wanted) -> Option<&'d Wanted> {
+    demand.wanted.iter().find(|other| (other.piece, other.side) == (wanted.piece, wanted.side))
 }
 
 /// Whether sheets give so many.
@@ -221,7 +223,7 @@ impl Paper {
                 return covered;
             }
         }
-        Covered { sheets: Vec::new(), least_sheets: 0 }
+        Covered::nothing()
     }
 }
 

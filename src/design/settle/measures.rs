@@ -108,7 +108,7 @@ impl<'a> Desk<'a> {
     }
 
     /// One value, or two with a `|` between in two systems.
-    fn stated<T>(
+    pub(super) fn stated<T>(
         &mut self,
         text: Text<'_>,
         noun: &str,
@@ -163,7 +163,7 @@ impl<'a> Desk<'a> {
     }
 
     /// What this edition takes of a stated value; a missing twin is noted in every edition alike.
-    fn chosen<T: Restate>(
+    pub(super) fn chosen<T: Restate>(
         &mut self,
         text: Text<'_>,
         stated: &Stated<T>,

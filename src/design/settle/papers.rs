@@ -1,25 +1,46 @@
-//! Papers: sheets, pattern, edge strip and weight.
+//! Papers: sheets, pattern, edge strip, weight, and all that is said of their cutting.
 
 use super::desk::{Desk, Field};
+use super::fixed::{AlongDraft, EDGES};
+use super::kept::{KeptDraft, kept_papers, kept_pieces};
 use super::names::{Names, tidy};
 use super::text::Text;
-use crate::design::model::{EdgeStrip, Fixed, Paper, Pattern, Sheets};
+use crate::design::model::{EdgeStrip, Fixed, Paper, Pattern, Piece};
 use crate::design::nodes::Node;
-use crate::design::restate::{Role, Stated};
-use crate::design::sizes::{named, sheet_twin};
+use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::geometry::Edge;
-use crate::length::Units;
 use crate::source::{Span, Spanned};
 
-/// The most sheets of one kind.
-const MOST_SHEETS: u32 = 10_000;
-const EDGES: [&str; 4] = ["bottom", "top", "left", "right"];
 const STRIP_FORM: &str = "say it as `1/2 in at the bottom, beside`";
+const KEYS: [&str; 12] = [
+    "sheets",
+    "also from",
+    "pattern",
+    "sides",
+    "turned over",
+    "sheets are",
+    "edge strip",
+    "weight",
+    "keep",
+    "cut first",
+    "along the edge",
+    "ways to cut",
+];
 
-/// A paper: its name, and the rest where it could be read.
-pub(super) struct PaperDraft {
-    pub(super) paper: Option<Paper>,
+/// `sheets are`: whether they differ from one another.
+const ALIKE: [(&str, bool); 2] = [("different", true), ("equal", false)];
+/// The most ways to cut that are printed.
+const MOST_WAYS: u32 = 2;
+
+/// A paper as written: what could be read of it, and what names other things.
+#[derive(Default)]
+struct PaperDraft {
+    paper: Option<Paper>,
+    /// Leftovers that it keeps.
+    kept: Vec<KeptDraft>,
+    /// Pieces along its edges.
+    along: Vec<AlongDraft>,
 }
 
 impl<'a> Desk<'a> {
@@ -44,174 +65,72 @@ impl<'a> Desk<'a> {
         );
     }
 
-    /// One paper.
-    pub(super) fn paper(&mut self, name: &Spanned<String>, node: &'a Node) -> PaperDraft {
-        let known = ["sheets", "pattern", "edge strip", "weight"];
+    /// Every paper, the kept leftovers behind the written ones and their names behind the written
+    /// names, and the pieces that the kept leftovers are. None where any paper is unknown. `card`
+    /// is where the card is written, if there is one.
+    pub(super) fn papers(
+        &mut self,
+        names: &mut Names,
+        nodes: Vec<&'a Node>,
+        pieces: &Names,
+        card: Option<Span>,
+    ) -> (Option<Vec<Paper>>, Vec<Piece>) {
+        let written = names.list.clone();
+        let drafts = written.iter().zip(nodes).enumerate();
+        let mut drafts: Vec<PaperDraft> = drafts.map(|(number, (name, node))| self.paper(number, name, node)).collect();
+        let kept = drafts.iter_mut().flat_map(|draft| std::mem::take(&mut draft.kept)).collect();
+        let kept = self.name_kept(kept, names, pieces, card.is_some());
+
+        // The pieces in the order of `Design::pieces`.
+        let base = card.map(|span| Spanned::new("base".to_owned(), span));
+        let list =
+            base.into_iter().chain(pieces.list.iter().cloned()).chain(names.list[written.len()..].iter().cloned());
+        let all = Names { noun: pieces.noun, unknown: pieces.unknown, list: list.collect() };
+        let mut papers = Vec::new();
+        for PaperDraft { paper, along, .. } in drafts {
+            let edges = self.settle_along(along, &all);
+            papers.push(paper.map(|paper| Paper { fixed: Fixed { edges, ..paper.fixed }, ..paper }));
+        }
+        let whole = papers.into_iter().collect::<Option<Vec<Paper>>>().zip(kept_pieces(&kept, &written));
+        let whole = whole.and_then(|(mut papers, pieces)| {
+            papers.extend(kept_papers(&kept, &papers)?);
+            Some((papers, pieces))
+        });
+        whole.map_or((None, Vec::new()), |(papers, pieces)| (Some(papers), pieces))
+    }
+
+    /// One paper, `number` in the order written.
+    fn paper(&mut self, number: usize, name: &Spanned<String>, node: &'a Node) -> PaperDraft {
         let what = format!("the paper `{}`", name.value);
-        let Some(fields) = self.fields(node, what, name.span, &known) else { return PaperDraft { paper: None } };
+        let Some(fields) = self.fields(node, what, name.span, &KEYS) else { return PaperDraft::default() };
         let sheets = self.required(&fields, "sheets", "2 of letter").and_then(|field| self.sheets(field));
-        let patterns = [("any", Pattern::Any), ("two-way", Pattern::TwoWay), ("one-way", Pattern::OneWay)];
-        let pattern = fields.get("pattern").and_then(|field| self.word(field, &patterns));
+        let also = fields.get("also from").map(|field| self.also_from(field)).unwrap_or_default();
+        let patterns = self.patterns(&fields);
+        let different = fields.get("sheets are").and_then(|field| self.word(field, &ALIKE));
+        let different = different.filter(|word| word.value).map(|word| word.span);
         let strip = fields.get("edge strip").map(|field| self.edge_strip(field));
         let weight = fields.get("weight").and_then(|field| self.text(field)).map(Text::owned);
+        let kept = fields.get("keep").map(|field| self.keep(field, number)).unwrap_or_default();
+        let rows = fields.get("cut first").map(|field| self.cut_first(field)).unwrap_or_default();
+        let along = fields.get("along the edge").map(|field| self.along_the_edge(field)).unwrap_or_default();
+        let ways = fields.get("ways to cut").and_then(|field| self.count(field, MOST_WAYS));
         let strip_known = !matches!(strip, Some(None));
-        let paper = sheets.filter(|_| strip_known).map(|sheets| Paper {
+        let paper = sheets.zip(patterns).filter(|_| strip_known).map(|(sheets, patterns)| Paper {
             name: name.value.clone(),
             span: name.span,
             sheets,
-            pattern: pattern.map_or(Pattern::Any, |pattern| pattern.value),
-            pattern_span: pattern.map(|pattern| pattern.span),
+            pattern: patterns.front.map_or(Pattern::Any, |pattern| pattern.value),
+            pattern_span: patterns.front.map(|pattern| pattern.span),
             edge_strip: strip.flatten(),
             weight,
-            back: None,
-            different: None,
+            back: patterns.back,
+            different,
             kept_from: None,
-            fixed: Fixed::default(),
-            also: Vec::new(),
-            ways: 1,
+            fixed: Fixed { rows, edges: Vec::new() },
+            also,
+            ways: ways.map_or(1, |ways| ways.value),
         });
-        PaperDraft { paper }
-    }
-
-    /// `2 of letter | 2 of A4`, `1 of 12 x 12 in and 2 of 6 x 6 in`, or a list of such.
-    fn sheets(&mut self, field: Field<'a>) -> Option<Vec<Sheets>> {
-        let values = match field.node {
-            Node::List(_) => self.items(field)?,
-            _ => vec![field],
-        };
-        if values.is_empty() {
-            self.note(
-                Finding::error("missing-key", field.key, "`sheets` is empty", "no sheets at all")
-                    .help("write at least 1 item, such as `- 2 of letter`")
-                    .plainly("A paper needs at least one sheet."),
-            );
-            return None;
-        }
-        let mut all = Some(Vec::new());
-        for value in values {
-            let text = self.text(value);
-            let sheets = text.and_then(|text| self.sheets_value(text));
-            all = all.zip(sheets).map(|(mut all, sheets)| {
-                all.extend(sheets);
-                all
-            });
-        }
-        all
-    }
-
-    /// One value of `sheets`: a run of kinds, or two such runs in two systems.
-    pub(super) fn sheets_value(&mut self, text: Text<'_>) -> Option<Vec<Sheets>> {
-        let halves = text.split('|');
-        let read: Vec<Option<Vec<Sheets>>> = halves.iter().map(|half| self.run(*half)).collect();
-        let mut read: Vec<Vec<Sheets>> = read.into_iter().collect::<Option<_>>()?;
-        match read.len() {
-            1 => self.one_run(text, read.remove(0)),
-            2 => {
-                let (right, left) = (read.pop()?, read.pop()?);
-                let systems =
-                    |run: &[Sheets]| -> Vec<Units> { run.iter().map(|s| s.size.width.unit().system()).collect() };
-                let (a, b) = (systems(&left), systems(&right));
-                let pure = a.iter().all(|units| *units == a[0]) && b.iter().all(|units| *units == b[0]) && a[0] != b[0];
-                if !pure {
-                    self.note(
-                        Finding::error(
-                            "bad-size",
-                            text.span,
-                            "a pair of sheets mixes its units",
-                            "each half wants 1 system",
-                        )
-                        .help("write 1 half in inches and 1 in millimetres, such as `2 of letter | 2 of A4`")
-                        .plainly("A pair says the sheets once in inches and once in millimetres."),
-                    );
-                    return None;
-                }
-                let stated = match a[0] {
-                    Units::Inch => Stated { inch: Some(left), metric: Some(right) },
-                    Units::Metric => Stated { inch: Some(right), metric: Some(left) },
-                };
-                stated.of(self.units).cloned()
-            }
-            many => {
-                self.note(
-                    Finding::error(
-                        "bad-size",
-                        text.span,
-                        format!("the sheets are stated {many} times"),
-                        "too many `|`",
-                    )
-                    .help("keep at most 2 halves, such as `2 of letter | 2 of A4`")
-                    .plainly("Sheets are said once, or once in each of two systems."),
-                );
-                None
-            }
-        }
-    }
-
-    /// A run stated once: each kind takes its built-in twin where both systems are asked for.
-    fn one_run(&mut self, text: Text<'_>, run: Vec<Sheets>) -> Option<Vec<Sheets>> {
-        if !self.both() {
-            return Some(run);
-        }
-        for units in self.asked.clone() {
-            let lacks = run
-                .iter()
-                .any(|kind| kind.size.width.unit().system() != units && sheet_twin(kind.size, units).is_none());
-            if lacks {
-                let twin: Vec<String> = run
-                    .iter()
-                    .map(|kind| match sheet_twin(kind.size, units) {
-                        Some((size, name)) => {
-                            format!("{} of {}", kind.count, name.map_or(size.to_string(), str::to_owned))
-                        }
-                        None => {
-                            let size = crate::design::restate::suggested_size(kind.size, Role::Sheet, units);
-                            format!("{} of {size}", kind.count)
-                        }
-                    })
-                    .collect();
-                let pair = format!("{} | {}", text.value, twin.join(" and "));
-                self.missing_twin(text.span, text.value, units, &pair);
-            }
-        }
-        let units = self.units;
-        let restated = run.into_iter().map(|kind| {
-            if kind.size.width.unit().system() == units {
-                return kind;
-            }
-            match sheet_twin(kind.size, units) {
-                Some((size, name)) => Sheets { size, named: name.map(str::to_owned), ..kind },
-                None => kind,
-            }
-        });
-        Some(restated.collect())
-    }
-
-    /// Kinds of sheet in one system.
-    fn run(&mut self, text: Text<'_>) -> Option<Vec<Sheets>> {
-        let read: Vec<Option<Sheets>> = text.items().into_iter().map(|part| self.kind(part)).collect();
-        read.into_iter().collect()
-    }
-
-    /// `2 of letter`.
-    fn kind(&mut self, text: Text<'_>) -> Option<Sheets> {
-        let Some((count, wanted)) = text.at_word("of") else {
-            let code = if text.value.bytes().all(|sign| sign.is_ascii_digit()) { "bad-size" } else { "bad-count" };
-            self.note(
-                Finding::error(
-                    code,
-                    text.span,
-                    format!("`{}` does not say how many of which sheet", text.value),
-                    "not `2 of letter`",
-                )
-                .help("say a number, `of` and a size, such as `2 of letter`")
-                .plainly(format!("\"{}\" does not say how many sheets of what size.", text.value)),
-            );
-            return None;
-        };
-        let count = self.count_in("sheets", count, MOST_SHEETS);
-        let size = self.one_size(wanted);
-        let name = named(&tidy(wanted.value)).map(|size| size.name.to_owned());
-        Some(Sheets { count: count?, size: size?, named: name, span: text.span })
+        PaperDraft { paper, kept, along }
     }
 
     /// `1/2 in | 13 mm at the bottom, beside`.

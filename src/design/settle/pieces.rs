@@ -28,9 +28,15 @@ pub(super) struct PieceDraft {
     upright: Option<bool>,
     per_card: Option<u32>,
     stamp: Option<Spanned<String>>,
+    side: Option<Spanned<Side>>,
 }
 
 impl PieceDraft {
+    /// Which side of its paper it shows, where it says so.
+    pub(super) const fn side(&self) -> Option<Spanned<Side>> {
+        self.side
+    }
+
     /// The paper, and where it is written.
     pub(super) const fn from(&self) -> Option<(From, Span)> {
         self.from
@@ -63,8 +69,8 @@ impl<'a> Desk<'a> {
         counted: bool,
         has_card: bool,
     ) -> PieceDraft {
-        let mut draft = PieceDraft { wanted: None, from: None, upright: None, per_card: None, stamp: None };
-        let known = ["size", "from", "pattern", "per card", "stamp"];
+        let mut draft = PieceDraft { wanted: None, from: None, upright: None, per_card: None, stamp: None, side: None };
+        let known = ["size", "from", "pattern", "side", "per card", "stamp"];
         let Some(fields) = self.fields(node, format!("the piece `{}`", name.value), name.span, &known) else {
             return draft;
         };
@@ -84,6 +90,7 @@ impl<'a> Desk<'a> {
         let patterns = [("upright", true), ("any", false)];
         draft.upright = fields.get("pattern").and_then(|field| self.word(field, &patterns)).map(|word| word.value);
         draft.stamp = fields.get("stamp").and_then(|field| self.words(field));
+        draft.side = self.side(fields.get("side"));
         match (fields.get("per card"), counted) {
             (Some(field), true) => self.note(
                 Finding::error(
@@ -180,7 +187,7 @@ impl<'a> Desk<'a> {
                 upright: draft.upright,
                 per_card: draft.per_card,
                 stamp: draft.stamp,
-                side: Side::Front,
+                side: draft.side.map_or(Side::Front, |side| side.value),
             });
         }
         Some(pieces)

@@ -62,7 +62,7 @@ fn read(desk: &mut Desk<'_>, text: &str, design: &Design) -> Option<Said> {
         );
         return None;
     }
-    let sheets = desk.sheets_value(sheets);
+    let sheets = desk.sheets_value("sheets", sheets);
     Some(Said { paper: paper?, sheets: sheets?, edge_strip })
 }
 

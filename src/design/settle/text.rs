@@ -98,6 +98,12 @@ impl<'a> Text<'a> {
         Some((self.part(0, from), self.part(from, to)))
     }
 
+    /// The first word, and everything behind it.
+    pub(super) fn first_word(self) -> (Self, Self) {
+        let to = self.words().first().map_or(0, |(_, to)| *to);
+        (self.part(0, to), self.part(to, self.value.len()))
+    }
+
     /// The text without this last word; none where it ends otherwise.
     fn before_last(self, word: &str) -> Option<Self> {
         let place = self.words().pop().filter(|place| self.is_word(*place, word))?;
@@ -157,6 +163,8 @@ mod tests {
         assert_eq!(pair(text("roof").at_word("of")), None);
         assert_eq!(pair(text("bottom beside").last_word()), Some(("bottom", "beside")));
         assert_eq!(pair(text("bottom").last_word()), None);
+        assert_eq!(pair(Some(text("top\u{a0}3 times").first_word())), Some(("top", "3 times")));
+        assert_eq!(pair(Some(text("").first_word())), Some(("", "")));
         assert_eq!(text("1/8 in All\u{a0}Round").before_all_round().unwrap().value, "1/8 in");
         assert!(text("123456789").before_all_round().is_none());
         assert!(text("İİİİall round it").before_all_round().is_none());

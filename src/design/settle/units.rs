@@ -60,10 +60,10 @@ fn units_of_text(text: &str) -> Option<Units> {
     if let Ok(size) = parse_size(size.value) {
         return Some(size.width.unit().system());
     }
-    // `1/2 in at the bottom`, `card less 1/8 in all round`.
+    // `1/2 in at the bottom`, `3 3/4 in from the top`, `card less 1/8 in all round`.
     let length = match size.at_last("less") {
         Some((_, border)) => border.before_all_round()?,
-        None => size.at_last("at")?.0,
+        None => size.at_last("at").or_else(|| size.at_last("from"))?.0,
     };
     parse_length(length.value).ok().map(|length| length.unit().system())
 }

@@ -3,7 +3,7 @@
 use super::desk::{Desk, Field};
 use super::names::{Names, tidy};
 use super::pieces::PieceDraft;
-use crate::design::model::{From, PaperId, PieceId, Version};
+use crate::design::model::{From, PaperId, PieceId, Side, Version};
 use crate::diagnostic::Finding;
 use crate::source::{Span, Spanned};
 
@@ -19,6 +19,9 @@ pub(super) struct Declared<'d> {
     pub(super) first: usize,
 }
 
+/// A version, and where it says its side.
+pub(super) type VersionDraft = (Version, Option<Spanned<Side>>);
+
 impl<'a> Desk<'a> {
     /// The versions, or one unnamed version of all cards.
     pub(super) fn versions(
@@ -26,7 +29,7 @@ impl<'a> Desk<'a> {
         field: Option<Field<'a>>,
         cards: Option<Spanned<u32>>,
         declared: &Declared<'_>,
-    ) -> Option<Vec<Version>> {
+    ) -> Option<Vec<VersionDraft>> {
         let Some(field) = field else { return self.one_version(cards, declared) };
         let items = self.items(field)?;
         if items.is_empty() {
@@ -37,17 +40,17 @@ impl<'a> Desk<'a> {
             );
             return None;
         }
-        let read: Vec<Option<Version>> = items.iter().map(|item| self.version(*item, declared)).collect();
-        let versions: Vec<Version> = read.into_iter().collect::<Option<_>>()?;
-        for (number, version) in versions.iter().enumerate() {
-            if let Some(first) = versions[..number].iter().find(|earlier| earlier.name == version.name) {
+        let read: Vec<Option<VersionDraft>> = items.iter().map(|item| self.version(*item, declared)).collect();
+        let versions: Vec<VersionDraft> = read.into_iter().collect::<Option<_>>()?;
+        for (number, (version, _)) in versions.iter().enumerate() {
+            if let Some((first, _)) = versions[..number].iter().find(|(earlier, _)| earlier.name == version.name) {
                 self.used_twice("version", &Spanned::new(version.name.clone(), version.span), first.span);
             }
         }
         let cards = cards?;
-        let sum: u64 = versions.iter().map(|version| u64::from(version.cards)).sum();
+        let sum: u64 = versions.iter().map(|(version, _)| u64::from(version.cards)).sum();
         if sum != u64::from(cards.value) {
-            let counts: Vec<String> = versions.iter().take(12).map(|version| version.cards.to_string()).collect();
+            let counts: Vec<String> = versions.iter().take(12).map(|(version, _)| version.cards.to_string()).collect();
             let more = if versions.len() > counts.len() { " + ..." } else { "" };
             self.note(
                 Finding::error(
@@ -64,7 +67,7 @@ impl<'a> Desk<'a> {
         Some(versions)
     }
 
-    fn one_version(&mut self, cards: Option<Spanned<u32>>, declared: &Declared<'_>) -> Option<Vec<Version>> {
+    fn one_version(&mut self, cards: Option<Spanned<u32>>, declared: &Declared<'_>) -> Option<Vec<VersionDraft>> {
         let mut whole = true;
         for (name, draft) in declared.pieces.list.iter().zip(declared.drafts) {
             if let Some((From::Varies, span)) = draft.from() {
@@ -85,17 +88,14 @@ impl<'a> Desk<'a> {
             }
         }
         let cards = cards.filter(|_| whole)?;
-        Some(vec![Version {
-            name: String::new(),
-            span: cards.span,
-            cards: cards.value,
-            papers: Vec::new(),
-            side: None,
-        }])
+        let version =
+            Version { name: String::new(), span: cards.span, cards: cards.value, papers: Vec::new(), side: None };
+        Some(vec![(version, None)])
     }
 
-    fn version(&mut self, item: Field<'a>, declared: &Declared<'_>) -> Option<Version> {
-        let fields = self.fields(item.node, "a version", item.key, &["name", "cards", "papers"])?;
+    fn version(&mut self, item: Field<'a>, declared: &Declared<'_>) -> Option<VersionDraft> {
+        let fields = self.fields(item.node, "a version", item.key, &["name", "cards", "papers", "side"])?;
+        let side = self.side(fields.get("side"));
         let name = self.required(&fields, "name", "dusk").and_then(|field| self.words(field));
         let cards = self.required(&fields, "cards", "4").and_then(|field| self.count(field, MOST_CARDS));
         let mut stated: Vec<(usize, PaperId)> = Vec::new();
@@ -154,13 +154,14 @@ impl<'a> Desk<'a> {
             }
         }
         let (name, cards) = (name?, cards?);
-        whole.then(|| Version {
+        let version = Version {
             name: tidy(&name.value),
             span: name.span,
             cards: cards.value,
             papers: stated.into_iter().map(|(piece, paper)| (PieceId(piece + declared.first), paper)).collect(),
-            side: None,
-        })
+            side: side.map(|side| side.value),
+        };
+        whole.then_some((version, side))
     }
 
     fn unsaid_paper(&mut self, piece: &str, version: &str, at: Span, varies: Option<Span>, paper: &str) {

@@ -1,0 +1,199 @@
+//! Sheets of a paper, and other sheets that somebody may hold.
+
+use super::desk::{Desk, Field};
+use super::names::tidy;
+use super::text::Text;
+use crate::design::model::{Also, Sheets};
+use crate::design::nodes::Node;
+use crate::design::restate::{Role, Stated};
+use crate::design::sizes::{named, sheet_twin};
+use crate::diagnostic::Finding;
+use crate::length::Units;
+
+/// The most sheets of one kind.
+pub(super) const MOST_SHEETS: u32 = 10_000;
+/// The most other sheets; each is planned too.
+const MOST_ALSO: usize = 20;
+
+impl<'a> Desk<'a> {
+    /// `2 of letter | 2 of A4`, `1 of 12 x 12 in and 2 of 6 x 6 in`, or a list of such.
+    pub(super) fn sheets(&mut self, field: Field<'a>) -> Option<Vec<Sheets>> {
+        let values = match field.node {
+            Node::List(_) => self.items(field)?,
+            _ => vec![field],
+        };
+        if values.is_empty() {
+            self.note(
+                Finding::error("missing-key", field.key, format!("{} is empty", field.what()), "no sheets at all")
+                    .help("write at least 1 item, such as `- 2 of letter`")
+                    .plainly("A paper needs at least one sheet."),
+            );
+            return None;
+        }
+        let mut all = Some(Vec::new());
+        for value in values {
+            let text = self.text(value);
+            let sheets = text.and_then(|text| self.sheets_value(field.name, text));
+            all = all.zip(sheets).map(|(mut all, sheets)| {
+                all.extend(sheets);
+                all
+            });
+        }
+        all
+    }
+
+    /// One value of `sheets`: a run of kinds, or two such runs in two systems.
+    pub(super) fn sheets_value(&mut self, key: &str, text: Text<'_>) -> Option<Vec<Sheets>> {
+        let halves = text.split('|');
+        let read: Vec<Option<Vec<Sheets>>> = halves.iter().map(|half| self.run(key, *half)).collect();
+        let mut read: Vec<Vec<Sheets>> = read.into_iter().collect::<Option<_>>()?;
+        match read.len() {
+            1 => self.one_run(text, read.remove(0)),
+            2 => {
+                let (right, left) = (read.pop()?, read.pop()?);
+                let systems =
+                    |run: &[Sheets]| -> Vec<Units> { run.iter().map(|s| s.size.width.unit().system()).collect() };
+                let (a, b) = (systems(&left), systems(&right));
+                let pure = a.iter().all(|units| *units == a[0]) && b.iter().all(|units| *units == b[0]) && a[0] != b[0];
+                if !pure {
+                    self.note(
+                        Finding::error(
+                            "bad-size",
+                            text.span,
+                            "a pair of sheets mixes its units",
+                            "each half wants 1 system",
+                        )
+                        .help("write 1 half in inches and 1 in millimetres, such as `2 of letter | 2 of A4`")
+                        .plainly("A pair says the sheets once in inches and once in millimetres."),
+                    );
+                    return None;
+                }
+                let stated = match a[0] {
+                    Units::Inch => Stated { inch: Some(left), metric: Some(right) },
+                    Units::Metric => Stated { inch: Some(right), metric: Some(left) },
+                };
+                stated.of(self.units).cloned()
+            }
+            many => {
+                self.note(
+                    Finding::error(
+                        "bad-size",
+                        text.span,
+                        format!("the sheets are stated {many} times"),
+                        "too many `|`",
+                    )
+                    .help("keep at most 2 halves, such as `2 of letter | 2 of A4`")
+                    .plainly("Sheets are said once, or once in each of two systems."),
+                );
+                None
+            }
+        }
+    }
+
+    /// A run stated once: each kind takes its built-in twin where both systems are asked for.
+    fn one_run(&mut self, text: Text<'_>, run: Vec<Sheets>) -> Option<Vec<Sheets>> {
+        if !self.both() {
+            return Some(run);
+        }
+        for units in self.asked.clone() {
+            let lacks = run
+                .iter()
+                .any(|kind| kind.size.width.unit().system() != units && sheet_twin(kind.size, units).is_none());
+            if lacks {
+                let twin: Vec<String> = run
+                    .iter()
+                    .map(|kind| match sheet_twin(kind.size, units) {
+                        Some((size, name)) => {
+                            format!("{} of {}", kind.count, name.map_or(size.to_string(), str::to_owned))
+                        }
+                        None => {
+                            let size = crate::design::restate::suggested_size(kind.size, Role::Sheet, units);
+                            format!("{} of {size}", kind.count)
+                        }
+                    })
+                    .collect();
+                let pair = format!("{} | {}", text.value, twin.join(" and "));
+                self.missing_twin(text.span, text.value, units, &pair);
+            }
+        }
+        let units = self.units;
+        let restated = run.into_iter().map(|kind| {
+            if kind.size.width.unit().system() == units {
+                return kind;
+            }
+            match sheet_twin(kind.size, units) {
+                Some((size, name)) => Sheets { size, named: name.map(str::to_owned), ..kind },
+                None => kind,
+            }
+        });
+        Some(restated.collect())
+    }
+
+    /// Kinds of sheet in one system.
+    fn run(&mut self, key: &str, text: Text<'_>) -> Option<Vec<Sheets>> {
+        let read: Vec<Option<Sheets>> = text.items().into_iter().map(|part| self.kind(key, part)).collect();
+        read.into_iter().collect()
+    }
+
+    /// `2 of letter`.
+    fn kind(&mut self, key: &str, text: Text<'_>) -> Option<Sheets> {
+        let Some((count, wanted)) = text.at_word("of") else {
+            let code = if text.value.bytes().all(|sign| sign.is_ascii_digit()) { "bad-size" } else { "bad-count" };
+            self.note(
+                Finding::error(
+                    code,
+                    text.span,
+                    format!("`{}` does not say how many of which sheet", text.value),
+                    "not `2 of letter`",
+                )
+                .help("say a number, `of` and a size, such as `2 of letter`")
+                .plainly(format!("\"{}\" does not say how many sheets of what size.", text.value)),
+            );
+            return None;
+        };
+        let count = self.count_in(key, count, MOST_SHEETS);
+        let size = self.one_size(wanted);
+        let name = named(&tidy(wanted.value)).map(|size| size.name.to_owned());
+        Some(Sheets { count: count?, size: size?, named: name, span: text.span })
+    }
+
+    /// Other sheets that somebody may hold: a list, each item written like `sheets`, or one text.
+    pub(super) fn also_from(&mut self, field: Field<'a>) -> Vec<Also> {
+        let items = match field.node {
+            Node::List(_) => self.items(field).unwrap_or_default(),
+            _ => vec![field],
+        };
+        if items.is_empty() {
+            self.note(
+                Finding::error("missing-key", field.key, "`also from` is empty", "no sheets at all")
+                    .help("write at least 1 item, such as `- 4 of 6 x 6 in`, or delete the line")
+                    .plainly("The list of other sheets says nothing."),
+            );
+        }
+        if !self.not_too_many(field, items.len(), MOST_ALSO, "other sheets") {
+            return Vec::new();
+        }
+        let also = items.into_iter().filter_map(|item| {
+            let span = self.first_line(item.node.span());
+            self.sheets(item).map(|sheets| Also { sheets, span })
+        });
+        also.collect()
+    }
+
+    /// Whether a list keeps to the most that it may hold; a longer one is noted.
+    pub(super) fn not_too_many(&mut self, field: Field<'a>, held: usize, most: usize, noun: &str) -> bool {
+        if held > most {
+            self.note(
+                Finding::error(
+                    "bad-count",
+                    field.key,
+                    format!("`{}` lists {held} {noun}", field.name),
+                    format!("more than {most}"),
+                )
+                .help(format!("keep at most {most}"))
+                .plainly(format!("There are more {noun} than can be planned.")),
+            );
+        }
+        held <= most
+    }
+}
