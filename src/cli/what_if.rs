@@ -3,7 +3,7 @@
 use super::args::Cuts;
 use super::{Ended, Failure, open, show};
 use crate::cutting::search;
-use crate::cutting::search::most::{Most, plan_most};
+use crate::cutting::search::most::{Most, plan_most, short_of};
 use crate::cutting::search::sheet::Limits;
 use crate::design::model::{Design, PaperId, Sheets};
 use crate::design::settle;
@@ -55,9 +55,11 @@ pub(super) fn run(arguments: &Cuts, opened: &open::Opened) -> Result<Result<Chan
     let mut json = Map::new();
     let plan = if arguments.most {
         let asked = design.cards.value;
-        let (planned, plan, most) = plan_most(&design, &Limits::default(), &mut search::Known::default());
+        let (limits, mut known) = (Limits::default(), search::Known::default());
+        let (planned, plan, most) = plan_most(&design, &limits, &mut known);
+        let short = short_of(&design, most.found.saturating_add(1), &limits, &mut known);
         design = planned;
-        tell(&design, &most, asked, &mut lead, &mut json);
+        tell(&design, (&most, &short), asked, &mut lead, &mut json);
         plan
     } else {
         search::plan(&design)
@@ -126,10 +128,16 @@ pub(super) fn sheets_words(sheets: &[Sheets]) -> String {
 }
 
 /// What `--most` found, in words and for JSON.
-fn tell(design: &Design, most: &Most, asked: u32, lead: &mut Vec<String>, json: &mut Map<String, Value>) {
+fn tell(
+    design: &Design,
+    (most, short): (&Most, &[PaperId]),
+    asked: u32,
+    lead: &mut Vec<String>,
+    json: &mut Map<String, Value>,
+) {
     let named = design.versions.iter().filter(|version| !version.name.is_empty());
     let versions: Vec<(u32, String)> = named.map(|version| (version.cards, version.name.clone())).collect();
-    let papers: Vec<String> = most.short.iter().map(|paper| design.paper(*paper).name.clone()).collect();
+    let papers: Vec<String> = short.iter().map(|paper| design.paper(*paper).name.clone()).collect();
     lead.push(stock::most(most.found, most.bound, &versions, asked));
     let runs_out = stock::runs_out(&papers, most.proven());
     if !runs_out.is_empty() {

@@ -2,7 +2,9 @@
 
 pub mod demand;
 pub mod json;
+pub mod more;
 pub mod order;
 pub mod plan;
 pub mod search;
+pub mod sizes;
 pub mod verify;

@@ -28,7 +28,7 @@ use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 use desk::Desk;
-pub use said::{Said, said};
+pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 

@@ -25,9 +25,6 @@ pub struct Most {
     pub found: u32,
     /// No plan gives more; equal to `found` where that is proven.
     pub bound: u32,
-    /// Papers whose sheets do not give one card more, as far as was found; none only where cards are
-    /// too many to count.
-    pub short: Vec<PaperId>,
 }
 
 impl Most {
@@ -72,35 +69,42 @@ fn floors(asked: &[u32], cards: u32) -> Vec<u32> {
     asked.iter().map(|n| u32::try_from(part(n)).unwrap_or(u32::MAX)).collect()
 }
 
-/// The most cards alone; which papers run out is not looked for.
-#[must_use]
-pub fn most(design: &Design, limits: &Limits, known: &mut Known) -> Most {
-    let mut search = Search::new(design, limits, known);
-    let most = search.most();
-    search.give_back(known);
-    most
-}
-
 /// The design for the most cards, its plan, and how sure it is. The plan's aim of cards carries
 /// what was found and its bound; with not one card the plan is empty.
 #[must_use]
 pub fn plan_most(design: &Design, limits: &Limits, known: &mut Known) -> (Design, CutPlan, Most) {
     let mut search = Search::new(design, limits, known);
     loop {
-        let mut most = search.most();
+        let most = search.most();
         let planned = with_cards(design, &most.share);
         let mut plan = plan_knowing(&planned, limits, known);
         if plan.missing.is_empty() || most.found == 0 {
             plan.most = Some(most.found);
             plan.aims.cards =
                 Aim { found: most.found.into(), bound: most.bound.max(most.found).into(), proven: most.proven() };
-            most.short = search.short(most.found.saturating_add(1));
             search.give_back(known);
             return (planned, plan, most);
         }
         // Said to be given and then not found within the limits: not known after all.
         search.failed.push(most.found);
     }
+}
+
+/// The papers whose sheets do not give so many cards, as far as is found: with one more than the most,
+/// those that run out.
+#[must_use]
+pub fn short_of(design: &Design, cards: u32, limits: &Limits, known: &mut Known) -> Vec<PaperId> {
+    let mut search = Search::new(design, limits, known);
+    let demands = demand_for(design, &share(&search.asked, cards));
+    let mut short = Vec::new();
+    for (paper, stock) in &mut search.stocks {
+        let counts = counts_of(&stock.paper.demand.wanted, &demands[paper.0]);
+        if stock.gives(&counts) != Answer::Yes {
+            short.push(*paper);
+        }
+    }
+    search.give_back(known);
+    short
 }
 
 /// The same design for other numbers of cards of each version.
@@ -264,7 +268,7 @@ impl<'d> Search<'d> {
                 }
             }
         }
-        Most { share: share(&self.asked, found), found, bound, short: Vec::new() }
+        Most { share: share(&self.asked, found), found, bound }
     }
 
     /// The most cards that no fence shuts out.
@@ -329,19 +333,6 @@ impl<'d> Search<'d> {
             stock.shut(&least)
                 || stock.paper.refused.iter().any(|refused| refused.iter().zip(&least).all(|(a, b)| a <= b))
         })
-    }
-
-    /// Papers that do not give so many cards.
-    fn short(&mut self, cards: u32) -> Vec<PaperId> {
-        let demands = demand_for(self.design, &share(&self.asked, cards));
-        let mut short = Vec::new();
-        for (paper, stock) in &mut self.stocks {
-            let counts = counts_of(&stock.paper.demand.wanted, &demands[paper.0]);
-            if stock.gives(&counts) != Answer::Yes {
-                short.push(*paper);
-            }
-        }
-        short
     }
 }
 

@@ -1,4 +1,4 @@
-//! Sheets that are said outside the file, for the question what if: `dusk=3 of 6 x 6 in`.
+//! Sheets and names that are said outside the file, for the question what if: `dusk=3 of 6 x 6 in`.
 //!
 //! What stands after the `=` is read by the reader of `sheets`, in the system of the edition that is
 //! planned, so no twin is asked for. The paper's edge strip stays on the sheets, as it would in the
@@ -7,7 +7,8 @@
 use super::desk::Desk;
 use super::names::{Names, tidy};
 use super::text::Text;
-use crate::design::model::{Design, PaperId, Sheets};
+use crate::design::model::{Design, PaperId, PieceKind, Sheets};
+use crate::design::resize::{Resized, named};
 use crate::diagnostic::Finding;
 use crate::source::{Source, Span, Spanned};
 
@@ -32,6 +33,23 @@ pub fn said(source: &Source, design: &Design) -> Result<Said, Vec<Finding>> {
         Some(said) if desk.findings.is_empty() => Ok(said),
         _ => Err(desk.findings),
     }
+}
+
+/// Reads the name of a piece, or `card`.
+///
+/// # Errors
+/// That there is no such piece, with the nearest name.
+pub fn said_piece(source: &Source, design: &Design) -> Result<Resized, Vec<Finding>> {
+    let name = Text::new(source.text(), Span::new(0, source.text().len()), true);
+    if let Some(found) = named(design, &tidy(name.value)) {
+        return Ok(found);
+    }
+    let mut desk = Desk::new(source, design.units, vec![design.units]);
+    let plain = design.pieces.iter().filter(|piece| piece.kind == PieceKind::Plain);
+    let list = plain.map(|piece| Spanned::new(piece.name.clone(), Span::default())).collect();
+    let card: &[&str] = if design.card.is_some() { &["card"] } else { &[] };
+    let _ = desk.declared(name, &Names { noun: "piece", unknown: "unknown-piece", list }, card);
+    Err(desk.findings)
 }
 
 fn read(desk: &mut Desk<'_>, text: &str, design: &Design) -> Option<Said> {

@@ -50,3 +50,9 @@ pub fn runs_out(papers: &[String], proven: bool) -> String {
         _ => format!("{names} run out: they do not give one more{found}."),
     }
 }
+
+/// What sizes are said in.
+#[must_use]
+pub const fn units_word(inches: bool) -> &'static str {
+    if inches { "inches" } else { "millimetres" }
+}
