@@ -15,6 +15,7 @@ mod fixed;
 mod fronts;
 mod greedy;
 mod joint;
+pub mod most;
 pub mod points;
 pub mod problem;
 pub mod sheet;
@@ -25,7 +26,7 @@ pub mod value;
 
 use super::demand::{self, PaperDemand};
 use super::plan::CutPlan;
-use crate::design::model::Design;
+use crate::design::model::{Design, PaperId};
 use cover::{Cover, Covered, Lot, Section, Stack};
 use problem::{Hand, Kind};
 use sheet::Limits;
@@ -42,9 +43,15 @@ pub fn plan(design: &Design) -> CutPlan {
 /// The same within other limits.
 #[must_use]
 pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
+    plan_knowing(design, limits, &mut Known::default())
+}
+
+/// The same, not looking again for what is known from designs planned before within the same limits.
+#[must_use]
+pub fn plan_knowing(design: &Design, limits: &Limits, known: &mut Known) -> CutPlan {
     let demands = demand::demand(design);
     let lots = lots_of(design, &demands);
-    let covers = cover_all(&demands, &lots, limits);
+    let covers = cover_all(&demands, &lots, limits, known);
     match joint::all_covered(&covers) {
         Some(mut covered) => {
             let sets = joint::sets(&demands, &lots, &mut covered, Some(limits));
@@ -61,7 +68,9 @@ pub fn other_ways(design: &Design, count: usize) -> Vec<CutPlan> {
     let limits = Limits::default();
     let demands = demand::demand(design);
     let lots = lots_of(design, &demands);
-    let Some(mut covered) = joint::all_covered(&cover_all(&demands, &lots, &limits)) else { return Vec::new() };
+    let Some(mut covered) = joint::all_covered(&cover_all(&demands, &lots, &limits, &mut Known::default())) else {
+        return Vec::new();
+    };
     let sets = joint::sets(&demands, &lots, &mut covered, Some(&limits));
     assemble::other_ways(design, (&demands, &covered, &sets), count)
 }
@@ -111,8 +120,7 @@ fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
 /// Covers every paper. Papers with the same sheets from which the same pieces are wanted are cut
 /// alike where that takes no more sheets: the tree is found with the fewest turns that any of them
 /// allows.
-fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits) -> Vec<Cover> {
-    let mut known = Known { limits, covers: Vec::new() };
+fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits, known: &mut Known) -> Vec<Cover> {
     let mut covers: Vec<Option<Cover>> = vec![None; lots.len()];
     for first in 0..lots.len() {
         if covers[first].is_some() {
@@ -122,7 +130,7 @@ fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits) -> Vec<Cove
             .filter(|&other| covers[other].is_none() && alike(&demands[first], &demands[other]))
             .collect();
         if group.len() < 2 {
-            covers[first] = Some(known.cover(&lots[first]));
+            covers[first] = Some(known.cover(&lots[first], limits));
             continue;
         }
         let mut strict = lots[first].clone();
@@ -131,42 +139,43 @@ fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits) -> Vec<Cove
                 kind.quarter &= theirs.quarter;
             }
         }
-        let together = known.cover(&strict);
-        for (&paper, cover) in group.iter().zip(known.shared(lots, &group, &together)) {
+        let together = known.cover(&strict, limits);
+        for (&paper, cover) in group.iter().zip(known.shared(lots, &group, &together, limits)) {
             covers[paper] = Some(cover);
         }
     }
     covers.into_iter().map(|cover| cover.unwrap_or(Cover::Unknown)).collect()
 }
 
-/// Lots already covered, so that papers that ask for the same are searched once.
-struct Known<'l> {
-    limits: &'l Limits,
+/// Lots already covered, so that papers and designs that ask for the same are searched once.
+#[derive(Debug, Default)]
+pub struct Known {
     covers: Vec<(Lot, Cover)>,
+    stocks: Vec<(PaperId, most::Stock)>,
 }
 
-impl Known<'_> {
-    fn cover(&mut self, lot: &Lot) -> Cover {
+impl Known {
+    fn cover(&mut self, lot: &Lot, limits: &Limits) -> Cover {
         if let Some((_, cover)) = self.covers.iter().find(|(known, _)| known == lot) {
             return cover.clone();
         }
-        let cover = cover::cover(lot, self.limits);
+        let cover = cover::cover(lot, limits);
         self.covers.push((lot.clone(), cover.clone()));
         cover
     }
 
     /// Covers of papers that could be cut alike, given how they are cut with the fewest turns that
     /// any of them allows.
-    fn shared(&mut self, lots: &[Lot], group: &[usize], together: &Cover) -> Vec<Cover> {
+    fn shared(&mut self, lots: &[Lot], group: &[usize], together: &Cover, limits: &Limits) -> Vec<Cover> {
         let Cover::Yes(shared) = together else {
-            return group.iter().map(|&paper| self.cover(&lots[paper])).collect();
+            return group.iter().map(|&paper| self.cover(&lots[paper], limits)).collect();
         };
         // No freedom of turning takes fewer sheets than their area asks for.
         let best = |lot: &Lot| shared.sheets.len() == 1 && Some(sheets_in(shared)) == lot.least_by_area();
         if group.iter().all(|&paper| best(&lots[paper])) {
             return group.iter().map(|_| together.clone()).collect();
         }
-        let alone: Vec<Cover> = group.iter().map(|&paper| self.cover(&lots[paper])).collect();
+        let alone: Vec<Cover> = group.iter().map(|&paper| self.cover(&lots[paper], limits)).collect();
         // What all of them take when each goes its own way; lots that are the same go one way.
         let (mut diagrams, mut parts) = (0, 0);
         for (place, (&paper, cover)) in group.iter().zip(&alone).enumerate() {

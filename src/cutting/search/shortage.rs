@@ -36,7 +36,7 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
             if short > 0 {
                 missing.push(Missing { paper: paper.demand.paper, piece: wanted.piece, count: short });
             }
-            let floor = least[index].wanted.iter().find(|other| other.piece == wanted.piece);
+            let floor = same(&least[index], wanted);
             go_short(wanted, floor, short);
         }
     }
@@ -87,22 +87,25 @@ fn most_cards(design: &Design, asked: &[u32], papers: &mut [Paper]) -> (Vec<u32>
 }
 
 /// Counts of a demand in the order of another's pieces.
-fn counts_of(order: &[Wanted], demand: &PaperDemand) -> Vec<u32> {
-    order
-        .iter()
-        .map(|wanted| demand.wanted.iter().find(|other| other.piece == wanted.piece).map_or(0, Wanted::count))
-        .collect()
+pub(super) fn counts_of(order: &[Wanted], demand: &PaperDemand) -> Vec<u32> {
+    order.iter().map(|wanted| same(demand, wanted).map_or(0, Wanted::count)).collect()
 }
 
+/// The same piece, from the same side of the paper, in another demand.
+fn same<'d>(demand: &'d PaperDemand, wanted: &Wanted) -> Option<&'d Wanted> {
+    demand.wanted.iter().find(|other| (other.piece, other.side) == (wanted.piece, wanted.side))
+}
+
+/// Whether sheets give so many.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Answer {
+pub(super) enum Answer {
     Yes,
     No,
     Unknown,
 }
 
 impl Answer {
-    const fn and(self, other: Self) -> Self {
+    pub(super) const fn and(self, other: Self) -> Self {
         match (self, other) {
             (Self::No, _) | (_, Self::No) => Self::No,
             (Self::Unknown, _) | (_, Self::Unknown) => Self::Unknown,
@@ -112,18 +115,19 @@ impl Answer {
 }
 
 /// What is known of one paper: which counts its sheets give and which they do not.
-struct Paper {
-    demand: PaperDemand,
-    lot: Lot,
+#[derive(Debug)]
+pub(super) struct Paper {
+    pub(super) demand: PaperDemand,
+    pub(super) lot: Lot,
     whole: Cover,
-    limits: Limits,
+    pub(super) limits: Limits,
     given: Vec<Vec<u32>>,
-    refused: Vec<Vec<u32>>,
+    pub(super) refused: Vec<Vec<u32>>,
     unknown: Vec<Vec<u32>>,
 }
 
 impl Paper {
-    fn new(demand: &PaperDemand, whole: Cover, design: &Design, limits: &Limits) -> Self {
+    pub(super) fn new(demand: &PaperDemand, whole: Cover, design: &Design, limits: &Limits) -> Self {
         let lot = lot_of(demand, hand(design.units));
         let all: Vec<u32> = demand.wanted.iter().map(Wanted::count).collect();
         let (mut given, mut refused) = (Vec::new(), Vec::new());
@@ -157,7 +161,7 @@ impl Paper {
         if each == 0 { u32::MAX } else { u32::try_from(have / each).unwrap_or(u32::MAX) }
     }
 
-    fn gives(&mut self, counts: &[u32]) -> Answer {
+    pub(super) fn gives(&mut self, counts: &[u32]) -> Answer {
         let within = |small: &[u32], large: &[u32]| small.iter().zip(large).all(|(a, b)| a <= b);
         if self.given.iter().any(|given| within(counts, given)) {
             return Answer::Yes;
