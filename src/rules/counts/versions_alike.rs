@@ -23,7 +23,7 @@ fn check(project: &Project) -> Vec<Finding> {
         let twin = versions[..n].iter().find(|other| {
             let mut others = other.papers.clone();
             others.sort_unstable();
-            others == papers
+            others == papers && other.side == version.side
         });
         let Some(twin) = twin else { continue };
         findings.push(
