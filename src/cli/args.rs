@@ -68,6 +68,9 @@ pub(super) struct Cuts {
     /// Which edition; the one the design is made in unless said
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsWord>,
+    /// Print other ways of equal worth too, the most different first
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=99))]
+    pub(super) alternatives: Option<u32>,
     /// How to print the plan
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,

@@ -474,7 +474,7 @@ impl<'n> Bench<'n> {
 }
 
 /// The part of so much from an edge, and the rest.
-const fn divide(rect: Rect, from: Edge, measure: i64) -> (Rect, Rect) {
+pub(super) const fn divide(rect: Rect, from: Edge, measure: i64) -> (Rect, Rect) {
     let (mut slice, mut rest) = (rect, rect);
     match from {
         Edge::Left => {

@@ -14,6 +14,7 @@ mod diagrams;
 mod fixed;
 mod fronts;
 mod greedy;
+mod joint;
 pub mod most;
 pub mod points;
 pub mod problem;
@@ -48,20 +49,34 @@ pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
 /// The same, not looking again for what is known from designs planned before within the same limits.
 #[must_use]
 pub fn plan_knowing(design: &Design, limits: &Limits, known: &mut Known) -> CutPlan {
-    let hand = demand::hand(design.units);
     let demands = demand::demand(design);
-    let covers = cover_all(&demands, hand, limits, known);
-    let sheets: Option<Vec<Covered>> = covers
-        .iter()
-        .map(|cover| match cover {
-            Cover::Yes(covered) => Some(covered.clone()),
-            Cover::No | Cover::Unknown => None,
-        })
-        .collect();
-    match sheets {
-        Some(covered) => assemble::assemble(design, &demands, &covered, assemble::Cards::All),
+    let lots = lots_of(design, &demands);
+    let covers = cover_all(&demands, &lots, limits, known);
+    match joint::all_covered(&covers) {
+        Some(mut covered) => {
+            let sets = joint::sets(&demands, &lots, &mut covered, Some(limits));
+            assemble::assemble(design, (&demands, &covered, &sets), &assemble::Cards::All)
+        }
         None => shortage::plan(design, &demands, &covers, limits),
     }
+}
+
+/// Whole plans of the same worth as [`plan`]'s that cut sheets in other ways which the search came
+/// by, up to `count`; none where the sheets do not suffice.
+#[must_use]
+pub fn other_ways(design: &Design, count: usize) -> Vec<CutPlan> {
+    let limits = Limits::default();
+    let demands = demand::demand(design);
+    let lots = lots_of(design, &demands);
+    let covers = cover_all(&demands, &lots, &limits, &mut Known::default());
+    let Some(mut covered) = joint::all_covered(&covers) else { return Vec::new() };
+    let sets = joint::sets(&demands, &lots, &mut covered, Some(&limits));
+    assemble::other_ways(design, (&demands, &covered, &sets), count)
+}
+
+fn lots_of(design: &Design, demands: &[PaperDemand]) -> Vec<Lot> {
+    let hand = demand::hand(design.units);
+    demands.iter().map(|demand| lot_of(demand, hand)).collect()
 }
 
 /// What is wanted from one paper, as the core takes it.
@@ -104,8 +119,7 @@ fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
 /// Covers every paper. Papers with the same sheets from which the same pieces are wanted are cut
 /// alike where that takes no more sheets: the tree is found with the fewest turns that any of them
 /// allows.
-fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits, known: &mut Known) -> Vec<Cover> {
-    let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
+fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits, known: &mut Known) -> Vec<Cover> {
     let mut covers: Vec<Option<Cover>> = vec![None; lots.len()];
     for first in 0..lots.len() {
         if covers[first].is_some() {
@@ -125,7 +139,7 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits, known: &mut K
             }
         }
         let together = known.cover(&strict, limits);
-        for (&paper, cover) in group.iter().zip(known.shared(&lots, &group, &together, limits)) {
+        for (&paper, cover) in group.iter().zip(known.shared(lots, &group, &together, limits)) {
             covers[paper] = Some(cover);
         }
     }

@@ -2,6 +2,8 @@
 //! is wrong. It shares no code with the search or the order: sheets, strips, demand, rules and
 //! totals are worked out here once more, from the design alone.
 
+mod slack;
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
@@ -117,6 +119,13 @@ impl Referee<'_> {
         self.strip(&replay, blank, strip.map(|(edge, width, _)| (edge, width)));
         self.fixed(&replay, blank, strip.map(|(edge, width, _)| (edge, width)));
         self.ends(&replay);
+        let (narrow, hold, _) = self.rules();
+        // Rows that are wrong as they stand say nothing of other sheets.
+        if self.faults.is_empty()
+            && let Some(wrong) = slack::fault(sheet, narrow, hold)
+        {
+            self.fault(format!("what {} gives {wrong}", replay.name));
+        }
     }
 
     fn row(&mut self, replay: &mut Replay<'_>, row: &CutRow) {

@@ -3,10 +3,12 @@
 
 use super::aims;
 use super::cover::{Alike, Covered};
+use super::joint::Set;
 use super::tree::Node;
 use crate::cutting::demand::{PaperDemand, SheetsAtHand, Wanted, hand};
 use crate::cutting::order::{self, End, Ordered, Sheet};
 use crate::cutting::plan::{CutPlan, Missing, Part, SheetPlan, Use};
+use crate::cutting::slack::slack;
 use crate::design::model::{Design, PieceId, VersionId};
 use crate::length::{Length, Units};
 
@@ -28,18 +30,46 @@ pub(super) enum Cards {
 
 /// Puts the plan together. `demands` are what the design asks for in full, `covered` is what is
 /// cut, paper by paper.
-pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Covered], cards: Cards) -> CutPlan {
+pub(super) fn assemble(design: &Design, papers: Papers<'_>, cards: &Cards) -> CutPlan {
+    put_together(design, papers, cards, &orders(design, papers), 0)
+}
+
+/// What is wanted from each paper, how it is cut, and which papers could share diagrams.
+pub(super) type Papers<'p> = (&'p [PaperDemand], &'p [Covered], &'p [Set]);
+
+/// Whole plans in which each sheet is cut in another way that a hand likes as well by the aims, up
+/// to `count` of them.
+pub(super) fn other_ways(design: &Design, papers: Papers<'_>, count: usize) -> Vec<CutPlan> {
+    let orders = orders(design, papers);
+    let most = orders.iter().flatten().map(Vec::len).max().unwrap_or(0);
+    (1..most.min(count + 1)).map(|way| put_together(design, papers, &Cards::All, &orders, way)).collect()
+}
+
+/// For each paper, for its sheets that are cut alike: the orders that are best by the aims, the
+/// tidiest first.
+type Orders = Vec<Vec<Vec<Ordered>>>;
+
+fn orders(design: &Design, (demands, covered, _): Papers<'_>) -> Orders {
+    let of = |demand: &PaperDemand, alike: &Alike| best_orders(alike, &demand.sheets[alike.stack], design.units);
+    let papers = demands.iter().zip(covered);
+    papers.map(|(demand, covered)| covered.sheets.iter().map(|alike| of(demand, alike)).collect()).collect()
+}
+
+/// `way` says which of the best orders of a sheet is taken; the first where there are not so many.
+fn put_together(design: &Design, papers: Papers<'_>, cards: &Cards, orders: &Orders, way: usize) -> CutPlan {
+    let (demands, covered, _) = papers;
+    let none = Ordered { parts: Vec::new(), cuts: Vec::new() };
     let mut sheets: Vec<SheetPlan> = Vec::new();
-    for (demand, covered) in demands.iter().zip(covered) {
+    for ((demand, covered), orders) in demands.iter().zip(covered).zip(orders) {
         let mut versions: Vec<Vec<(Option<VersionId>, u32)>> =
             demand.wanted.iter().map(|wanted| wanted.versions.clone()).collect();
         let mut used = vec![0_u32; demand.sheets.len()];
-        for alike in &covered.sheets {
+        for (alike, orders) in covered.sheets.iter().zip(orders) {
             let at_hand = &demand.sheets[alike.stack];
-            let ordered = best_order(alike, at_hand, design.units);
+            let ordered = orders.get(way).or_else(|| orders.first()).unwrap_or(&none);
             let whole_lot = covered.sheets.len() == 1;
             for _ in 0..alike.times {
-                let parts = name_parts(&ordered, &demand.wanted, &mut versions, whole_lot.then_some(alike.times));
+                let parts = name_parts(ordered, &demand.wanted, &mut versions, whole_lot.then_some(alike.times));
                 let number = at_hand.first + used[alike.stack];
                 used[alike.stack] += 1;
                 let same = sheets.iter_mut().find(|sheet| {
@@ -52,7 +82,7 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
                     sheet.numbers.push(number);
                     continue;
                 }
-                let diagram = sheets.iter().find(|sheet| same_diagram(design, sheet, &parts, &ordered)).map_or_else(
+                let diagram = sheets.iter().find(|sheet| same_diagram(design, sheet, &parts, ordered)).map_or_else(
                     || sheets.iter().map(|sheet| sheet.diagram + 1).max().unwrap_or(0),
                     |sheet| sheet.diagram,
                 );
@@ -73,12 +103,15 @@ pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Cove
             }
         }
     }
-    let (given, most, missing) = match &cards {
+    for sheet in &mut sheets {
+        sheet.slack = slack(sheet, hand(design.units));
+    }
+    let (given, most, missing) = match cards {
         Cards::All => (design.cards.value, None, Vec::new()),
         Cards::Short { most, missing, .. } => (*most, Some(*most), missing.clone()),
     };
     let mut plan = CutPlan { units: design.units, cards: given, most, aims: aims::none(), sheets, missing };
-    plan.aims = aims::judge(design, demands, covered, &cards, &plan);
+    plan.aims = aims::judge(design, papers, cards, &plan);
     plan
 }
 
@@ -99,9 +132,9 @@ fn same_diagram(design: &Design, sheet: &SheetPlan, parts: &[Part], ordered: &Or
 /// Ways to cut a sheet that are put in the order of a hand and compared.
 const MOST_WAYS: usize = 48;
 
-/// Of the ways with the same number of cuts, the one a hand likes best: fewest changes of measure,
-/// then the largest usable leftover, and after these aims what is tidy.
-fn best_order(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Ordered {
+/// Of the ways with the same number of cuts, those a hand likes best: fewest changes of measure,
+/// then the largest usable leftover; after these aims what is tidy stands first.
+fn best_orders(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Vec<Ordered> {
     let sheet = Sheet {
         whole: at_hand.whole,
         strip: at_hand.strip,
@@ -128,10 +161,10 @@ fn best_order(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Ordered {
         let longer = cut.ways.iter().flat_map(|way| ways.iter().map(move |before| (before, way)));
         ways = longer.map(|(before, way)| before.iter().copied().chain([way]).collect()).take(MOST_WAYS).collect();
     }
-    ways.iter()
-        .map(|nodes| ordered(nodes))
-        .min_by(|one, other| one.0.cmp(&other.0))
-        .map_or(Ordered { parts: Vec::new(), cuts: Vec::new() }, |(_, ordered)| ordered)
+    let mut all: Vec<_> = ways.iter().map(|nodes| ordered(nodes)).collect();
+    all.sort_by(|one, other| one.0.cmp(&other.0));
+    let best = all.first().map(|((aims, ..), _)| *aims);
+    all.into_iter().filter(|((aims, ..), _)| Some(*aims) == best).map(|(_, ordered)| ordered).collect()
 }
 
 /// Area of the largest leftover with its short side at least `hold`.

@@ -3,6 +3,7 @@
 
 use super::assemble::{Cards, assemble};
 use super::cover::{self, Cover, Covered, Lot};
+use super::joint;
 use super::lot_of;
 use super::problem::Kind;
 use super::sheet::Limits;
@@ -39,7 +40,9 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
             go_short(wanted, floor, short);
         }
     }
-    assemble(design, &cut, &covered, Cards::Short { most, bound, missing })
+    let lots: Vec<Lot> = papers.iter().map(|paper| paper.lot.clone()).collect();
+    let sets = joint::sets(&cut, &lots, &mut covered, None);
+    assemble(design, (&cut, &covered, &sets), &Cards::Short { most, bound, missing })
 }
 
 /// Takes so many off the versions, the last first, but none that the whole cards need.
