@@ -43,12 +43,12 @@ pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failur
     match arguments.format {
         Format::Json => {
             let mut value = json::to_json(&project.design, &project.plan);
+            if let Some(plan) = value.as_object_mut() {
+                plan.extend(more);
+            }
             if asked > 0 {
                 value["alternatives"] =
                     others.iter().map(|other| json::to_json(&project.design, &other.plan)).collect();
-            }
-            if let Some(plan) = value.as_object_mut() {
-                plan.extend(more);
             }
             let text = serde_json::to_string_pretty(&value).map_err(|error| Failure::new(error.to_string()))?;
             say(out, &format!("{text}\n"))?;

@@ -68,9 +68,8 @@ pub fn other_ways(design: &Design, count: usize) -> Vec<CutPlan> {
     let limits = Limits::default();
     let demands = demand::demand(design);
     let lots = lots_of(design, &demands);
-    let Some(mut covered) = joint::all_covered(&cover_all(&demands, &lots, &limits, &mut Known::default())) else {
-        return Vec::new();
-    };
+    let covers = cover_all(&demands, &lots, &limits, &mut Known::default());
+    let Some(mut covered) = joint::all_covered(&covers) else { return Vec::new() };
     let sets = joint::sets(&demands, &lots, &mut covered, Some(&limits));
     assemble::other_ways(design, (&demands, &covered, &sets), count)
 }

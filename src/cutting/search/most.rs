@@ -157,22 +157,34 @@ impl Stock {
         unasked(&self.paper.lot) == unasked(lot)
     }
 
-    /// Takes over what was refused of smaller pieces: what gives the larger ones gives the smaller
-    /// ones with one more trim. The trim is allowed where what it leaves is long enough to hold.
-    fn inherit(&mut self, other: &Self) {
-        let (mine, theirs) = (unasked(&self.paper.lot), unasked(&other.paper.lot));
-        if mine.kinds.len() != theirs.kinds.len() || (Lot { kinds: theirs.kinds.clone(), ..mine.clone() }) != theirs {
-            return;
-        }
-        let pairs = || mine.kinds.iter().zip(&theirs.kinds);
+    /// Whether the same sheets are asked for the same kinds of piece, none of them larger.
+    fn contains(&self, smaller: &Self) -> bool {
+        let (mine, theirs) = (unasked(&self.paper.lot), unasked(&smaller.paper.lot));
         let grown = |(a, b): (&Kind, &Kind)| a.width >= b.width && a.height >= b.height && a.quarter <= b.quarter;
-        if !pairs().all(grown) {
-            return;
+        mine.kinds.len() == theirs.kinds.len()
+            && mine.kinds.iter().zip(&theirs.kinds).all(grown)
+            && Lot { kinds: theirs.kinds.clone(), ..mine } == theirs
+    }
+
+    /// Takes over what shuts out and what was refused of smaller pieces: what gives the larger ones
+    /// gives the smaller ones with one more trim. The rules of the hand allow the trim where what it
+    /// leaves is long enough to hold.
+    fn inherit(&mut self, smaller: &Self) {
+        for fence in &smaller.fences {
+            match self.fences.iter_mut().find(|own| own.worth == fence.worth) {
+                Some(own) => own.most = own.most.min(fence.most),
+                None => self.fences.push(fence.clone()),
+            }
         }
-        self.fences.extend(other.fences.iter().cloned());
+        let (mine, theirs) = (&self.paper.lot, &smaller.paper.lot);
         let hold = mine.hand.map_or(0, |hand| hand.hold.max(hand.least));
-        if pairs().all(|(a, b)| a == b || b.width.min(b.height) >= hold) {
-            self.paper.refused.extend(other.paper.refused.iter().cloned());
+        let trims = |(a, b): (&Kind, &Kind)| {
+            (a.width, a.height, a.quarter) == (b.width, b.height, b.quarter) || b.width.min(b.height) >= hold
+        };
+        if mine.kinds.iter().zip(&theirs.kinds).all(trims) {
+            let new = smaller.paper.refused.iter().filter(|refused| !self.paper.refused.contains(refused));
+            let new: Vec<Vec<u32>> = new.cloned().collect();
+            self.paper.refused.extend(new);
         }
     }
 
@@ -213,8 +225,10 @@ impl<'d> Search<'d> {
                 }
                 None => {
                     let mut stock = Stock::new(demand, design, limits);
-                    for (_, other) in known.stocks.iter().filter(|(paper, _)| *paper == demand.paper) {
-                        stock.inherit(other);
+                    // The last of smaller pieces has what the ones before it knew.
+                    let others = known.stocks.iter().filter(|(paper, _)| *paper == demand.paper);
+                    if let Some((_, smaller)) = others.rev().find(|(_, other)| stock.contains(other)) {
+                        stock.inherit(smaller);
                     }
                     stock
                 }
