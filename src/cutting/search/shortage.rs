@@ -10,7 +10,7 @@ use super::sheet::Limits;
 use super::table::Budget;
 use crate::cutting::demand::{PaperDemand, Wanted, demand_for, hand};
 use crate::cutting::plan::{CutPlan, Missing};
-use crate::design::model::Design;
+use crate::design::model::{Design, PieceId, PieceKind};
 
 /// Shares of the cards over versions that are tried for one number of cards.
 const MOST_SHARES: usize = 60;
@@ -28,7 +28,7 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
 
     let (mut missing, mut cut, mut covered) = (Vec::new(), demands.to_vec(), Vec::new());
     for (index, paper) in papers.iter_mut().enumerate() {
-        let floor = counts_of(&paper.demand.wanted, &least[index]);
+        let floor = needed_of(design, &paper.demand.wanted, &least[index]);
         let given = paper.fill_up(&floor);
         covered.push(paper.cover(&given, limits));
         for (kind, wanted) in cut[index].wanted.iter_mut().enumerate() {
@@ -67,7 +67,7 @@ fn most_cards(design: &Design, asked: &[u32], papers: &mut [Paper]) -> (Vec<u32>
             let demands = demand_for(design, &share);
             let mut answer = Answer::Yes;
             for (paper, demand) in papers.iter_mut().zip(&demands) {
-                let counts = counts_of(&paper.demand.wanted, demand);
+                let counts = needed_of(design, &paper.demand.wanted, demand);
                 answer = answer.and(paper.gives(&counts));
                 if answer == Answer::No {
                     break;
@@ -84,6 +84,19 @@ fn most_cards(design: &Design, asked: &[u32], papers: &mut [Paper]) -> (Vec<u32>
         }
     }
     (vec![0; asked.len()], bound)
+}
+
+/// What the cards need of a demand, in the order of another's pieces: a leftover that is kept for
+/// nothing in the design gives way to them.
+fn needed_of(design: &Design, order: &[Wanted], demand: &PaperDemand) -> Vec<u32> {
+    let mut counts = counts_of(order, demand);
+    for (count, wanted) in counts.iter_mut().zip(order) {
+        if let PieceKind::Kept { paper, .. } = design.piece(wanted.piece).kind {
+            let used = |id: PieceId| design.version_ids().any(|version| design.paper_of(id, version) == Some(paper));
+            *count *= u32::from(design.piece_ids().any(used));
+        }
+    }
+    counts
 }
 
 /// Counts of a demand in the order of another's pieces.
