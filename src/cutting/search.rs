@@ -61,6 +61,13 @@ pub fn plan_knowing(design: &Design, limits: &Limits, known: &mut Known) -> CutP
     }
 }
 
+/// Whether a whole plan is found; it is remembered where it is.
+fn is_covered(design: &Design, limits: &Limits, known: &mut Known) -> bool {
+    let demands = demand::demand(design);
+    let lots = lots_of(design, &demands);
+    cover_all(&demands, &lots, limits, known).iter().all(|cover| matches!(cover, Cover::Yes(_)))
+}
+
 /// Whole plans of the same worth as [`plan`]'s that cut sheets in other ways which the search came
 /// by, up to `count`; none where the sheets do not suffice.
 #[must_use]
@@ -151,6 +158,8 @@ fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits, known: &mut
 pub struct Known {
     covers: Vec<(Lot, Cover)>,
     stocks: Vec<(PaperId, most::Stock)>,
+    /// The most cards of the design before.
+    likely: Option<u32>,
 }
 
 impl Known {

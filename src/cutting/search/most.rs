@@ -75,7 +75,7 @@ fn floors(asked: &[u32], cards: u32) -> Vec<u32> {
 pub fn plan_most(design: &Design, limits: &Limits, known: &mut Known) -> (Design, CutPlan, Most) {
     let mut search = Search::new(design, limits, known);
     loop {
-        let most = search.most();
+        let most = search.most(limits, known);
         let planned = with_cards(design, &most.share);
         let mut plan = plan_knowing(&planned, limits, known);
         if plan.missing.is_empty() || most.found == 0 {
@@ -83,6 +83,7 @@ pub fn plan_most(design: &Design, limits: &Limits, known: &mut Known) -> (Design
             plan.aims.cards =
                 Aim { found: most.found.into(), bound: most.bound.max(most.found).into(), proven: most.proven() };
             search.give_back(known);
+            known.likely = Some(most.found);
             return (planned, plan, most);
         }
         // Said to be given and then not found within the limits: not known after all.
@@ -123,6 +124,7 @@ pub fn with_cards(design: &Design, share: &[u32]) -> Design {
 pub(super) struct Stock {
     paper: Paper,
     fences: Vec<Fence>,
+    fenced: bool,
 }
 
 /// A worth for one of each kind; all sheets together hold no more than `most`.
@@ -147,9 +149,29 @@ impl Stock {
         let mut paper = Paper::new(demand, Cover::Unknown, design, limits);
         // Few counts are tried here, and a proof is wanted: only how well each is cut does not matter.
         paper.limits = Limits { looks: 0, ..*limits };
-        let counts: Vec<u32> = demand.wanted.iter().map(Wanted::count).collect();
-        let fences = fences(&paper.lot, &counts);
-        Self { paper, fences }
+        let fences = vec![area_fence(&paper.lot)];
+        Self { paper, fences, fenced: false }
+    }
+
+    /// Builds the fences that take a table each, once.
+    fn build_fences(&mut self) {
+        if !self.fenced {
+            self.fenced = true;
+            let counts: Vec<u32> = self.paper.demand.wanted.iter().map(Wanted::count).collect();
+            self.fences.extend(fences(&self.paper.lot, &counts));
+        }
+    }
+
+    /// How many kinds may lie on their side.
+    fn freedom(&self) -> usize {
+        self.paper.lot.kinds.iter().filter(|kind| kind.quarter).count()
+    }
+
+    /// Notes that the sheets give so many.
+    fn note_given(&mut self, counts: Vec<u32>) {
+        if !self.paper.given.contains(&counts) {
+            self.paper.given.push(counts);
+        }
     }
 
     /// Whether the same sheets are asked for the same kinds of piece.
@@ -159,11 +181,21 @@ impl Stock {
 
     /// Whether the same sheets are asked for the same kinds of piece, none of them larger.
     fn contains(&self, smaller: &Self) -> bool {
-        let (mine, theirs) = (unasked(&self.paper.lot), unasked(&smaller.paper.lot));
         let grown = |(a, b): (&Kind, &Kind)| a.width >= b.width && a.height >= b.height && a.quarter <= b.quarter;
+        self.contains_with(smaller, grown)
+    }
+
+    fn contains_with(&self, other: &Self, like: impl Fn((&Kind, &Kind)) -> bool) -> bool {
+        let (mine, theirs) = (unasked(&self.paper.lot), unasked(&other.paper.lot));
         mine.kinds.len() == theirs.kinds.len()
-            && mine.kinds.iter().zip(&theirs.kinds).all(grown)
+            && mine.kinds.iter().zip(&theirs.kinds).all(like)
             && Lot { kinds: theirs.kinds.clone(), ..mine } == theirs
+    }
+
+    /// Whether the same sheets are asked for pieces of the same sizes that may be turned as freely.
+    fn is_freer(&self, strict: &Self) -> bool {
+        let same = |(a, b): (&Kind, &Kind)| (a.width, a.height) == (b.width, b.height) && a.quarter >= b.quarter;
+        self.contains_with(strict, same)
     }
 
     /// Takes over what shuts out and what was refused of smaller pieces: what gives the larger ones
@@ -236,7 +268,9 @@ impl<'d> Search<'d> {
             (demand.paper, stock)
         });
         let asked = design.versions.iter().map(|version| version.cards).collect();
-        let stocks = stocks.collect();
+        let mut stocks: Vec<(PaperId, Stock)> = stocks.collect();
+        // What the paper that lets least be turned gives, others with the same sheets give too.
+        stocks.sort_by_key(|(paper, stock)| (stock.freedom(), *paper));
         Self { design, asked, stocks, failed: Vec::new() }
     }
 
@@ -245,10 +279,20 @@ impl<'d> Search<'d> {
         known.stocks.extend(self.stocks);
     }
 
-    fn most(&mut self) -> Most {
+    /// The most cards. A plan for the number that is likeliest is looked for first: where it stands
+    /// and one more is known to be too many, nothing else need be searched.
+    fn most(&mut self, limits: &Limits, known: &mut Known) -> Most {
+        let likely = known.likely.unwrap_or_else(|| self.design.cards.value).min(self.ceiling()).min(MOST_CARDS);
+        let planned = likely > 0 && self.answer_by_plan(likely, limits, known);
+        if planned && self.is_known_most(likely) {
+            return Most { share: share(&self.asked, likely), found: likely, bound: likely };
+        }
+        for (_, stock) in &mut self.stocks {
+            stock.build_fences();
+        }
         let ceiling = self.ceiling();
         let top = ceiling.min(MOST_CARDS);
-        let (mut found, mut above) = (0, top + 1);
+        let (mut found, mut above) = (if planned { likely } else { 0 }, top + 1);
         let mut step = 0;
         while found + 1 < above {
             step += 1;
@@ -283,6 +327,23 @@ impl<'d> Search<'d> {
             }
         }
         Most { share: share(&self.asked, found), found, bound }
+    }
+
+    /// Whether a whole plan gives so many cards, which is then known of every paper.
+    fn answer_by_plan(&mut self, cards: u32, limits: &Limits, known: &mut Known) -> bool {
+        if self.failed.contains(&cards) || self.shut_out(cards) {
+            return false;
+        }
+        let planned = with_cards(self.design, &share(&self.asked, cards));
+        if !super::is_covered(&planned, limits, known) {
+            return false;
+        }
+        let demands = demand(&planned);
+        for (paper, stock) in &mut self.stocks {
+            let counts = counts_of(&stock.paper.demand.wanted, &demands[paper.0]);
+            stock.note_given(counts);
+        }
+        true
     }
 
     /// The most cards that no fence shuts out.
@@ -329,35 +390,60 @@ impl<'d> Search<'d> {
             return Answer::No;
         }
         let mut answer = if self.failed.contains(&cards) { Answer::Unknown } else { Answer::Yes };
-        for (paper, stock) in &mut self.stocks {
+        for place in 0..self.stocks.len() {
+            let (paper, stock) = &mut self.stocks[place];
             let counts = counts_of(&stock.paper.demand.wanted, &demands[paper.0]);
-            answer = answer.and(stock.gives(&counts));
+            let given = stock.gives(&counts);
+            answer = answer.and(given);
             if answer == Answer::No {
                 break;
+            }
+            let (stricter, freer) = self.stocks.split_at_mut(place + 1);
+            if let (Answer::Yes, Some((_, strict))) = (given, stricter.last()) {
+                for (_, free) in freer.iter_mut().filter(|(_, free)| free.is_freer(strict)) {
+                    free.note_given(counts.clone());
+                }
             }
         }
         answer
     }
 
+    /// Whether any number of cards past this one is known not to come out.
+    fn is_known_most(&self, cards: u32) -> bool {
+        let next = (cards + 1..)
+            .take(MOST_GAPS)
+            .find(|&more| self.certainly_not_from(more) || !self.refuses(&share(&self.asked, more)));
+        next.is_some_and(|next| self.certainly_not_from(next))
+    }
+
     /// Whether so many cards and any number past them ask one paper for more than it was refused.
     fn certainly_not_from(&self, cards: u32) -> bool {
-        let demands = demand_for(self.design, &floors(&self.asked, cards));
+        self.refuses(&floors(&self.asked, cards))
+    }
+
+    /// Whether one paper is known not to give these shares.
+    fn refuses(&self, share: &[u32]) -> bool {
+        let demands = demand_for(self.design, share);
         self.stocks.iter().any(|(paper, stock)| {
-            let least = self.counts(stock, &demands[paper.0]);
-            stock.shut(&least)
-                || stock.paper.refused.iter().any(|refused| refused.iter().zip(&least).all(|(a, b)| a <= b))
+            let counts = self.counts(stock, &demands[paper.0]);
+            let refused = |refused: &Vec<u32>| refused.iter().zip(&counts).all(|(a, b)| a <= b);
+            stock.shut(&counts) || stock.paper.refused.iter().any(refused)
         })
     }
 }
 
-/// Fences round what a lot's sheets give: by area, by each kind alone, and by the worths that shut
-/// out most of counts in the proportion of `wanted` (prices of a column generation, moved in whole
+/// All sheets together hold no more area than they have.
+fn area_fence(lot: &Lot) -> Fence {
+    let area = |stack: usize| lot.area(stack) * i128::from(lot.stacks[stack].count);
+    Fence { worth: lot.kinds.iter().map(Kind::area).collect(), most: (0..lot.stacks.len()).map(area).sum() }
+}
+
+/// More fences round what a lot's sheets give: by each kind alone, and by the worths that shut out most of counts in the proportion of `wanted` (prices of a column generation, moved in whole
 /// numbers; the most worth of one sheet is the programme of Gilmore and Gomory, 1966, from memory).
 /// The rules of the hand are left out, which only lets more through.
 fn fences(lot: &Lot, wanted: &[u32]) -> Vec<Fence> {
-    let area = |stack: usize| lot.area(stack) * i128::from(lot.stacks[stack].count);
     let areas: Vec<i128> = lot.kinds.iter().map(Kind::area).collect();
-    let mut fences = vec![Fence { worth: areas.clone(), most: (0..lot.stacks.len()).map(area).sum() }];
+    let mut fences = Vec::new();
     for kind in 0..lot.kinds.len() {
         let worth: Vec<u64> = (0..lot.kinds.len()).map(|other| u64::from(other == kind)).collect();
         fences.extend(fence(lot, &worth).map(|(fence, _)| fence));

@@ -134,7 +134,7 @@ pub(super) struct Paper {
     pub(super) lot: Lot,
     whole: Cover,
     pub(super) limits: Limits,
-    given: Vec<Vec<u32>>,
+    pub(super) given: Vec<Vec<u32>>,
     pub(super) refused: Vec<Vec<u32>>,
     unknown: Vec<Vec<u32>>,
 }
