@@ -5,7 +5,6 @@
 //! demo designs, how the time grows with kinds of piece, sheets and their size, and a size table of 33
 //! steps.
 
-#![expect(missing_docs, reason = "criterion's macros make a function without any")]
 #![expect(clippy::print_stderr, reason = "that the instances were skipped is said to people")]
 
 #[path = "../cutting/instances/read.rs"]
