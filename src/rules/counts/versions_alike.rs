@@ -18,12 +18,10 @@ pub static RULE: Rule = Rule {
 fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
     let mut findings = Vec::new();
-    for id in design.version_ids() {
-        let version = design.version(id);
-        let here = taken(design, id);
-        let twin = design.version_ids().take(id.0).find(|earlier| taken(design, *earlier) == here);
-        let twin = twin.map(|twin| design.version(twin));
-        let Some(twin) = twin else { continue };
+    let taken: Vec<_> = design.version_ids().map(|id| taken(design, id)).collect();
+    for (n, version) in design.versions.iter().enumerate() {
+        let Some(twin) = taken[..n].iter().position(|earlier| *earlier == taken[n]) else { continue };
+        let twin = &design.versions[twin];
         findings.push(
             Finding::warning(
                 RULE.code,
