@@ -1,7 +1,10 @@
 //! Cutting: published instances, worked arithmetic, an independent brute force, the referee.
 
+mod by_hand;
 mod fewest;
+mod fixed;
 mod instances;
+mod whole;
 
 use crate::support::{demo, demos, run, sound};
 use proptest::prelude::*;

@@ -4,13 +4,15 @@
 //! word of any language itself.
 
 use super::model::{Action, Step};
+use crate::cutting::alternatives::Differs;
+use crate::cutting::lay::Measured;
 use crate::cutting::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
-use crate::design::model::{Along, Design, Fold, Glue, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
+use crate::design::model::{Along, Design, EdgeStrip, Fold, Glue, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
 use crate::geometry::{Edge, Rect};
 use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
 use crate::words::Line;
-use crate::words::english::cutting::{self, Given, Taken};
+use crate::words::english::cutting::{self, Alike, Edges, Given, Taken};
 use crate::words::english::making::{self, Fixed, Laid, Named, Spot, Where};
 
 /// A cut row as it is printed.
@@ -48,18 +50,23 @@ pub struct ToldStep {
 pub fn row(design: &Design, plan: &CutPlan, sheet: &SheetPlan, row: &CutRow) -> Told {
     let units = design.units;
     let measure = row.measure.number(units);
-    let sizes: Vec<Size> = row.parts.iter().map(|part| part_size(sheet, *part, units)).collect();
-    let first = sizes.first().copied().unwrap_or(Size::new(Length::zero(units), Length::zero(units)));
-    let size_text = first.numbers(units);
-    let count = u32::try_from(row.parts.len()).unwrap_or(u32::MAX);
-    let taken = if row.parts.first() == Some(&PartId(0)) {
-        Taken::Sheet
-    } else if count == 1 {
-        Taken::Part { size: &size_text, strip: is_strip(first) }
-    } else if sizes.iter().all(|size| *size == first) {
-        Taken::Parts { count, size: &size_text, strip: is_strip(first) }
-    } else {
-        Taken::Mixed { count }
+    let lots = lots(sheet, row, units);
+    let sizes: Vec<String> = lots.iter().map(|lot| lot.size.numbers(units)).collect();
+    let alike: Vec<Alike<'_>> = lots
+        .iter()
+        .zip(&sizes)
+        .map(|(lot, size)| Alike {
+            count: lot.count,
+            there: lot.there,
+            size,
+            strip: is_strip(lot.size),
+            times: lot.times,
+        })
+        .collect();
+    let taken = match alike.as_slice() {
+        _ if row.parts.first() == Some(&PartId(0)) => Taken::Sheet { times: row.cuts },
+        [one] => Taken::Parts(*one),
+        several => Taken::Mixed(several),
     };
     let gives = given(design, plan, sheet, &row.gives);
     let whole_measure = format!("{measure} {}", units.sign());
@@ -67,9 +74,45 @@ pub fn row(design: &Design, plan: &CutPlan, sheet: &SheetPlan, row: &CutRow) -> 
     Told {
         cuts: if last == row.n { row.n.to_string() } else { format!("{}-{last}", row.n) },
         line: cutting::row(row.from, taken, &gives),
-        whole: cutting::whole_row(row.from, taken, &whole_measure, row.cuts, &gives),
+        whole: cutting::whole_row(row.from, taken, &whole_measure, &gives),
         measure,
     }
+}
+
+/// Parts of a row that are of one size and are cut equally often.
+struct PartLot {
+    size: Size,
+    times: u32,
+    count: u32,
+    /// How many of that size wait to be cut when the row begins.
+    there: u32,
+}
+
+fn lots(sheet: &SheetPlan, row: &CutRow, units: Units) -> Vec<PartLot> {
+    let mut lots: Vec<PartLot> = Vec::new();
+    for &part in &row.parts {
+        let size = part_size(sheet, part, units);
+        let children = row.gives.iter().filter(|id| sheet.part(**id).parent == Some(part)).count();
+        let times = u32::try_from(children.saturating_sub(1)).unwrap_or(u32::MAX);
+        match lots.iter_mut().find(|lot| lot.size == size && lot.times == times) {
+            Some(lot) => lot.count += 1,
+            None => lots.push(PartLot { size, times, count: 1, there: waiting(sheet, row, size, units) }),
+        }
+    }
+    lots
+}
+
+/// How many loose parts of a size wait to be cut when a row begins.
+fn waiting(sheet: &SheetPlan, row: &CutRow, size: Size, units: Units) -> u32 {
+    let mut count = 0_u32;
+    for earlier in sheet.cuts.iter().filter(|other| other.n < row.n) {
+        let cut_by_now = |id: &PartId| sheet.cuts.iter().any(|other| other.n < row.n && other.parts.contains(id));
+        let wait = |id: &&PartId| {
+            sheet.part(**id).r#use == Use::Divided && !cut_by_now(id) && part_size(sheet, **id, units) == size
+        };
+        count += u32::try_from(earlier.gives.iter().filter(wait).count()).unwrap_or(u32::MAX);
+    }
+    count
 }
 
 fn part_size(sheet: &SheetPlan, part: PartId, units: Units) -> Size {
@@ -84,14 +127,16 @@ fn is_strip(size: Size) -> bool {
 
 /// Groups what a row gives: pieces first, then parts to cut further, then leftovers.
 fn given(design: &Design, plan: &CutPlan, sheet: &SheetPlan, gives: &[PartId]) -> Vec<Given> {
-    let mut pieces: Vec<(PieceId, u32)> = Vec::new();
+    let mut pieces: Vec<((PieceId, bool), u32)> = Vec::new();
     let mut parts: Vec<(Size, u32)> = Vec::new();
     let mut left: Vec<(u32, u32)> = Vec::new();
     let mut strip = false;
     for id in gives {
         let size = part_size(sheet, *id, design.units);
         match sheet.part(*id).r#use {
-            Use::Piece { piece, .. } => count(&mut pieces, piece),
+            Use::Piece { piece, version, .. } => {
+                count(&mut pieces, (piece, design.shows_back(sheet.paper, piece, version)));
+            }
             Use::Divided => count(&mut parts, size),
             Use::Leftover => count(&mut left, leftover_number(plan, sheet, *id)),
             Use::EdgeStrip => strip = true,
@@ -101,10 +146,11 @@ fn given(design: &Design, plan: &CutPlan, sheet: &SheetPlan, gives: &[PartId]) -
     if strip {
         given.push(Given::EdgeStrip);
     }
-    given.extend(pieces.into_iter().map(|(piece, count)| Given::Pieces {
+    given.extend(pieces.into_iter().map(|((piece, back), count)| Given::Pieces {
         count,
         name: design.piece(piece).name.clone(),
         ring: design.ring(piece),
+        back,
     }));
     // What remains of the sheet after its edge strip needs no name of its own.
     if !strip {
@@ -140,6 +186,47 @@ pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
     let size = paper.sheets[sheet.kind].size;
     let text = format!("{} {}", size.numbers(design.units), design.units.sign());
     cutting::sheet_note(u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX), &text, pattern_word(paper.pattern))
+}
+
+/// The smallest sheet that a sheet's rows still serve, as the paper's sheets are stated: an edge
+/// strip beside is not in it. Rounded up to the ruler's step, never past the sheet's own size.
+#[must_use]
+pub fn least_size(design: &Design, sheet: &SheetPlan) -> Size {
+    let full = design.paper(sheet.paper).sheets[sheet.kind].size;
+    let least = |slack: Length, full: Length, side: bool| {
+        let strip = strip_beside(design, sheet).filter(|strip| strip.edge.is_side() == side);
+        let exact = slack.nm() - strip.map_or(0, |strip| strip.width.nm());
+        let up = exact + (-exact).rem_euclid(design.workshop.ruler.nm().max(1));
+        Length::of(up.min(full.nm()), design.units)
+    };
+    Size::new(least(sheet.slack.width, full.width, true), least(sheet.slack.height, full.height, false))
+}
+
+fn strip_beside(design: &Design, sheet: &SheetPlan) -> Option<EdgeStrip> {
+    design.paper(sheet.paper).edge_strip.filter(|strip| strip.beside && !strip.width.is_zero())
+}
+
+/// What is said of the smallest sheet that will do.
+#[must_use]
+pub fn slack(design: &Design, sheet: &SheetPlan, sheets: u32) -> Line {
+    let least = least_size(design, sheet);
+    if least == design.paper(sheet.paper).sheets[sheet.kind].size {
+        return cutting::full_size(sheets);
+    }
+    let text = format!("{} {}", least.numbers(design.units), design.units.sign());
+    cutting::works_down_to(&text, strip_beside(design, sheet).is_some())
+}
+
+/// How another way to cut a sheet differs from the plan's.
+#[must_use]
+pub fn differs(differs: &Differs) -> String {
+    let edges = |measured: Measured| match measured {
+        Measured::AsPlanned => Edges::Same,
+        Measured::Opposite => Edges::Opposite,
+        Measured::InTurn => Edges::InTurn,
+    };
+    let parts = differs.parts.map(|parts| (parts.first_cut, parts.lying));
+    cutting::differs(edges(differs.lay.across), edges(differs.lay.up), parts)
 }
 
 /// The catalogue's word for a pattern's direction.
@@ -197,15 +284,19 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
     }
 }
 
-/// What the reader has when all paper is cut: "You now have 8 panels (3), 24 lanterns (4)."
+/// What the reader has when all paper is cut: "You now have 8 panels (3), 24 lanterns (4)." Spare
+/// pieces are named behind it.
 #[must_use]
-pub fn all_cut(design: &Design) -> Line {
+pub fn all_cut(design: &Design, plan: &CutPlan) -> Line {
     let counts: Vec<(PieceId, u32)> = design
         .piece_ids()
         .map(|piece| (piece, design.per_card(piece) * design.cards.value))
         .filter(|(_, count)| *count > 0)
         .collect();
-    making::now_have(&named_counts(design, &counts))
+    let line = making::now_have(&named_counts(design, &counts));
+    let all: Vec<usize> = (0..plan.sheets.len()).collect();
+    let spares = plan.spares_after(design, &all);
+    if spares.is_empty() { line } else { line.text(" ").then(cutting::to_spare(&named_counts(design, &spares))) }
 }
 
 /// One line a version for the piles, where versions differ.

@@ -11,7 +11,7 @@ use serde_json::{Map, Value, json};
 /// The version of the shape below.
 pub const VERSION: u32 = 0;
 
-/// The plan: `{version, units, cards, most?, aims, totals, sheets}`.
+/// The plan: `{version, units, cards, most?, aims, totals, sheets, spares}`.
 #[must_use]
 pub fn to_json(design: &Design, plan: &CutPlan) -> Value {
     let mut root = Map::new();
@@ -43,6 +43,11 @@ pub fn to_json(design: &Design, plan: &CutPlan) -> Value {
         }),
     );
     root.insert("sheets".into(), plan.sheets.iter().map(|one| sheet(design, one)).collect());
+    let spares = plan.spares(design).into_iter().map(|spare| {
+        let (paper, piece) = (&design.paper(spare.paper).name, &design.piece(spare.piece).name);
+        json!({"paper": paper, "piece": piece, "count": spare.count})
+    });
+    root.insert("spares".into(), spares.collect());
     Value::Object(root)
 }
 
@@ -57,6 +62,8 @@ fn sheet(design: &Design, sheet: &SheetPlan) -> Value {
         "numbers": sheet.numbers,
         "width_nm": sheet.width.nm(),
         "height_nm": sheet.height.nm(),
+        "slack_width_nm": sheet.slack.width.nm(),
+        "slack_height_nm": sheet.slack.height.nm(),
         "parts": parts,
         "cuts": sheet.cuts.iter().map(row).collect::<Vec<_>>(),
     })

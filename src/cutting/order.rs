@@ -6,6 +6,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::demand::FixedCut;
 use super::plan::{CutRow, PartId};
 use super::search::points::Axis;
 use super::search::problem::Hand;
@@ -60,26 +61,29 @@ impl Ordered {
     }
 }
 
-/// The sheet that a tree lies on, in nanometres.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+/// The sheet that trees lie on, in nanometres.
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Sheet {
     /// The whole of it.
     pub whole: Rect,
-    /// What is left when the edge strip is off: the tree's own size.
-    pub usable: Rect,
     /// The edge strip and how wide it is.
     pub strip: Option<(Edge, i64)>,
+    /// Rows that come first, when the edge strip is off.
+    pub fixed: Vec<FixedCut>,
+    /// What these part the sheet into, in the order that it comes off, the rest last: the trees' own
+    /// sizes.
+    pub sections: Vec<Rect>,
     /// The unit that measures are printed in.
     pub unit: Unit,
 }
 
-/// Orders the cuts of one sheet.
+/// Orders the cuts of one sheet, given a tree for each of its sections.
 #[must_use]
-pub fn order(node: &Node, sheet: Sheet, hand: Hand) -> Ordered {
+pub fn order(nodes: &[&Node], sheet: &Sheet, hand: Hand) -> Ordered {
     let mut chains = Vec::new();
-    collect(node, &mut chains);
-    let phases = phases(&chains, hand);
-    Bench::new(node, sheet, hand, chains).cut(&phases)
+    let firsts: Vec<Option<usize>> = nodes.iter().map(|node| collect(node, &mut chains)).collect();
+    let phases = phases(&chains, &firsts, hand);
+    Bench::new(nodes, &firsts, sheet, hand, chains).cut(&phases)
 }
 
 /// Parts side by side that a hand cuts off one by one.
@@ -229,7 +233,7 @@ type Dislike = (u32, i64);
 /// The measures in order, such that the measure is changed as seldom as can be: breadth first over
 /// the sets of cuts done; of sequences of one length the one a hand dislikes least, wide measures
 /// before narrow ones.
-fn phases(chains: &[Chain<'_>], hand: Hand) -> Vec<i64> {
+fn phases(chains: &[Chain<'_>], firsts: &[Option<usize>], hand: Hand) -> Vec<i64> {
     let mut start: Vec<Progress> = chains
         .iter()
         .map(|chain| Progress {
@@ -237,8 +241,8 @@ fn phases(chains: &[Chain<'_>], hand: Hand) -> Vec<i64> {
             left: chain.groups.iter().map(|g| u32::try_from(g.members.len()).unwrap_or(u32::MAX)).collect(),
         })
         .collect();
-    if let Some(first) = start.first_mut() {
-        first.loose = true;
+    for &first in firsts.iter().flatten() {
+        start[first].loose = true;
     }
     let mut level: Vec<(Vec<Progress>, Dislike, Vec<i64>)> = vec![(start, (0, 0), Vec::new())];
     let mut seen: BTreeSet<Vec<Progress>> = BTreeSet::new();
@@ -323,7 +327,7 @@ struct Bench<'n> {
 }
 
 impl<'n> Bench<'n> {
-    fn new(node: &'n Node, sheet: Sheet, hand: Hand, chains: Vec<Chain<'n>>) -> Self {
+    fn new(nodes: &[&'n Node], firsts: &[Option<usize>], sheet: &Sheet, hand: Hand, chains: Vec<Chain<'n>>) -> Self {
         let state = chains
             .iter()
             .map(|chain| Progress {
@@ -337,23 +341,35 @@ impl<'n> Bench<'n> {
         let mut part = bench.part(None, sheet.whole, End::Divided);
         if let Some((edge, width)) = sheet.strip {
             let whole = part;
-            let mut strip = sheet.whole;
-            match edge {
-                Edge::Left => strip.right = sheet.usable.left,
-                Edge::Right => strip.left = sheet.usable.right,
-                Edge::Top => strip.bottom = sheet.usable.top,
-                Edge::Bottom => strip.top = sheet.usable.bottom,
-            }
+            let (strip, usable) = divide(sheet.whole, edge, width);
             let strip = bench.part(Some(whole), strip, End::EdgeStrip);
-            part = bench.part(Some(whole), sheet.usable, End::Divided);
-            let side = if edge.is_side() { sheet.usable.width() } else { sheet.usable.height() };
+            part = bench.part(Some(whole), usable, End::Divided);
+            let side = if edge.is_side() { usable.width() } else { usable.height() };
             if width < hand.least {
                 bench.row(vec![whole], edge.opposite(), side, 1, vec![part, strip]);
             } else {
                 bench.row(vec![whole], edge, width, 1, vec![strip, part]);
             }
         }
-        bench.lay(node, (!bench.chains.is_empty()).then_some(0), part);
+        let mut sections = Vec::new();
+        for cut in &sheet.fixed {
+            let whole = part;
+            let mut rest = bench.made.parts[whole.0].rect;
+            let mut gives = Vec::new();
+            for _ in 0..cut.cuts {
+                let (slice, left) = divide(rest, cut.from, cut.measure);
+                gives.push(bench.part(Some(whole), slice, End::Divided));
+                rest = left;
+            }
+            part = bench.part(Some(whole), rest, End::Divided);
+            sections.extend(&gives);
+            gives.push(part);
+            bench.row(vec![whole], cut.from, cut.measure, cut.cuts, gives);
+        }
+        sections.push(part);
+        for ((node, &first), section) in nodes.iter().zip(firsts).zip(sections) {
+            bench.lay(node, first, section);
+        }
         bench
     }
 
@@ -458,7 +474,7 @@ impl<'n> Bench<'n> {
 }
 
 /// The part of so much from an edge, and the rest.
-const fn divide(rect: Rect, from: Edge, measure: i64) -> (Rect, Rect) {
+pub(super) const fn divide(rect: Rect, from: Edge, measure: i64) -> (Rect, Rect) {
     let (mut slice, mut rest) = (rect, rect);
     match from {
         Edge::Left => {

@@ -3,7 +3,7 @@
 //! Sheet coordinates: origin at the lower left of the sheet as it lies with its "up" upward, x to
 //! the right, y upward, nanometres. An edge strip beside the sheet is part of it.
 
-use crate::design::model::{PaperId, PieceId, VersionId};
+use crate::design::model::{Design, From, PaperId, PieceId, PieceKind, VersionId};
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Size, Units};
 
@@ -32,6 +32,17 @@ pub struct Missing {
     /// The piece.
     pub piece: PieceId,
     /// How many found no place in the best plan found.
+    pub count: u32,
+}
+
+/// Pieces of one paper past what is wanted, since its sheets are cut alike.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Spare {
+    /// The paper.
+    pub paper: PaperId,
+    /// The piece.
+    pub piece: PieceId,
+    /// How many are to spare.
     pub count: u32,
 }
 
@@ -74,6 +85,8 @@ pub struct SheetPlan {
     pub paper: PaperId,
     /// Which kind of sheet of the paper: an index into its `sheets`.
     pub kind: usize,
+    /// Whether it is a leftover that another sheet keeps: it is cut, and is no sheet of paper.
+    pub kept: bool,
     /// Numbers of the paper's sheets cut so, 1-based over all kinds of the paper.
     pub numbers: Vec<u32>,
     /// The cutting diagram: equal numbers are cut alike, also across papers; 0-based.
@@ -141,10 +154,10 @@ pub struct CutRow {
 }
 
 impl CutPlan {
-    /// Sheets used.
+    /// Sheets used; kept leftovers are none.
     #[must_use]
     pub fn sheets_used(&self) -> usize {
-        self.sheets.iter().map(|s| s.numbers.len()).sum()
+        self.sheets.iter().filter(|sheet| !sheet.kept).map(|sheet| sheet.numbers.len()).sum()
     }
     /// Cuts, counted on every sheet.
     #[must_use]
@@ -261,4 +274,64 @@ impl CutPlan {
         }
         all
     }
+}
+
+impl CutPlan {
+    /// Pieces to spare: cut and not wanted by any card, nor kept; papers in order, then pieces.
+    #[must_use]
+    pub fn spares(&self, design: &Design) -> Vec<Spare> {
+        let mut cut: std::collections::BTreeMap<(PaperId, PieceId), u32> = std::collections::BTreeMap::new();
+        for sheet in &self.sheets {
+            let sheets = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
+            for (piece, count) in sheet.pieces() {
+                let all = cut.entry((sheet.paper, piece)).or_insert(0);
+                *all = all.saturating_add(count.saturating_mul(sheets));
+            }
+        }
+        cut.into_iter()
+            .map(|((paper, piece), count)| Spare {
+                paper,
+                piece,
+                count: count.saturating_sub(wanted(design, paper, piece)),
+            })
+            .filter(|spare| spare.count > 0)
+            .collect()
+    }
+
+    /// The spare pieces that are all there once these of the plan's sheets are cut: each is said
+    /// with the last sheet that it comes from.
+    #[must_use]
+    pub fn spares_after(&self, design: &Design, sheets: &[usize]) -> Vec<(PieceId, u32)> {
+        let gives = |sheet: &SheetPlan, spare: &Spare| {
+            sheet.paper == spare.paper && sheet.pieces().iter().any(|(piece, _)| *piece == spare.piece)
+        };
+        let mut after: Vec<(PieceId, u32)> = Vec::new();
+        for spare in self.spares(design) {
+            let last = self.sheets.iter().rposition(|sheet| gives(sheet, &spare));
+            if last.is_some_and(|last| sheets.contains(&last)) {
+                match after.iter_mut().find(|(piece, _)| *piece == spare.piece) {
+                    Some((_, count)) => *count += spare.count,
+                    None => after.push((spare.piece, spare.count)),
+                }
+            }
+        }
+        after
+    }
+}
+
+/// How many of a piece the cards of a design need from one paper, or how many are kept.
+fn wanted(design: &Design, paper: PaperId, piece: PieceId) -> u32 {
+    let settled = design.piece(piece);
+    if let PieceKind::Kept { count, .. } = settled.kind {
+        return count;
+    }
+    let cards = match settled.from {
+        From::Paper(_) => design.cards.value,
+        From::Varies => design
+            .version_ids()
+            .filter(|version| design.paper_of(piece, *version) == Some(paper))
+            .map(|version| design.version(version).cards)
+            .sum(),
+    };
+    design.per_card(piece).saturating_mul(cards)
 }

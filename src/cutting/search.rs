@@ -10,7 +10,12 @@ mod assemble;
 pub mod counts;
 pub mod cover;
 mod derive;
+mod diagrams;
+mod fixed;
+mod fronts;
 mod greedy;
+mod joint;
+pub mod most;
 pub mod points;
 pub mod problem;
 pub mod sheet;
@@ -21,8 +26,8 @@ pub mod value;
 
 use super::demand::{self, PaperDemand};
 use super::plan::CutPlan;
-use crate::design::model::Design;
-use cover::{Cover, Covered, Lot, Stack};
+use crate::design::model::{Design, PaperId};
+use cover::{Cover, Covered, Lot, Section, Stack};
 use problem::{Hand, Kind};
 use sheet::Limits;
 
@@ -38,20 +43,47 @@ pub fn plan(design: &Design) -> CutPlan {
 /// The same within other limits.
 #[must_use]
 pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
-    let hand = demand::hand(design.units);
+    plan_knowing(design, limits, &mut Known::default())
+}
+
+/// The same, not looking again for what is known from designs planned before within the same limits.
+#[must_use]
+pub fn plan_knowing(design: &Design, limits: &Limits, known: &mut Known) -> CutPlan {
     let demands = demand::demand(design);
-    let covers = cover_all(&demands, hand, limits);
-    let sheets: Option<Vec<Covered>> = covers
-        .iter()
-        .map(|cover| match cover {
-            Cover::Yes(covered) => Some(covered.clone()),
-            Cover::No | Cover::Unknown => None,
-        })
-        .collect();
-    match sheets {
-        Some(covered) => assemble::assemble(design, &demands, &covered, assemble::Cards::All),
+    let lots = lots_of(design, &demands);
+    let covers = cover_all(&demands, &lots, limits, known);
+    match joint::all_covered(&covers) {
+        Some(mut covered) => {
+            let sets = joint::sets(&demands, &lots, &mut covered, Some(limits));
+            assemble::assemble(design, (&demands, &covered, &sets), &assemble::Cards::All)
+        }
         None => shortage::plan(design, &demands, &covers, limits),
     }
+}
+
+/// Whether a whole plan is found; it is remembered where it is.
+fn is_covered(design: &Design, limits: &Limits, known: &mut Known) -> bool {
+    let demands = demand::demand(design);
+    let lots = lots_of(design, &demands);
+    cover_all(&demands, &lots, limits, known).iter().all(|cover| matches!(cover, Cover::Yes(_)))
+}
+
+/// Whole plans of the same worth as [`plan`]'s that cut sheets in other ways which the search came
+/// by, up to `count`; none where the sheets do not suffice.
+#[must_use]
+pub fn other_ways(design: &Design, count: usize) -> Vec<CutPlan> {
+    let limits = Limits::default();
+    let demands = demand::demand(design);
+    let lots = lots_of(design, &demands);
+    let covers = cover_all(&demands, &lots, &limits, &mut Known::default());
+    let Some(mut covered) = joint::all_covered(&covers) else { return Vec::new() };
+    let sets = joint::sets(&demands, &lots, &mut covered, Some(&limits));
+    assemble::other_ways(design, (&demands, &covered, &sets), count)
+}
+
+fn lots_of(design: &Design, demands: &[PaperDemand]) -> Vec<Lot> {
+    let hand = demand::hand(design.units);
+    demands.iter().map(|demand| lot_of(demand, hand)).collect()
 }
 
 /// What is wanted from one paper, as the core takes it.
@@ -59,11 +91,16 @@ fn lot_of(demand: &PaperDemand, hand: Hand) -> Lot {
     let stacks = demand
         .sheets
         .iter()
-        .map(|sheets| Stack {
-            width: sheets.usable.width().max(0),
-            height: sheets.usable.height().max(0),
-            // A strip that nothing holds cannot be cut off, so such a sheet gives nothing.
-            count: if strip_comes_off(sheets, hand) { sheets.count } else { 0 },
+        .map(|sheets| {
+            let sections = sheets.sections.iter().map(|section| Section {
+                width: section.rect.width().max(0),
+                height: section.rect.height().max(0),
+                barred: demand.wanted.iter().map(|wanted| section.barred.contains(&wanted.piece)).collect(),
+            });
+            // A strip that nothing holds cannot be cut off, so such a sheet gives nothing; nor does
+            // one on which the fixed cuts cannot be made.
+            let fine = strip_comes_off(sheets, hand) && !sheets.sections.is_empty();
+            Stack { sections: sections.collect(), count: if fine { sheets.count } else { 0 } }
         })
         .collect();
     let kinds = demand
@@ -76,7 +113,7 @@ fn lot_of(demand: &PaperDemand, hand: Hand) -> Lot {
             wanted: wanted.count(),
         })
         .collect();
-    Lot { stacks, kinds, hand: Some(hand) }
+    Lot { stacks, kinds, hand: Some(hand), alike: demand.alike }
 }
 
 fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
@@ -89,9 +126,7 @@ fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
 /// Covers every paper. Papers with the same sheets from which the same pieces are wanted are cut
 /// alike where that takes no more sheets: the tree is found with the fewest turns that any of them
 /// allows.
-fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover> {
-    let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
-    let mut known = Known { limits, covers: Vec::new() };
+fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits, known: &mut Known) -> Vec<Cover> {
     let mut covers: Vec<Option<Cover>> = vec![None; lots.len()];
     for first in 0..lots.len() {
         if covers[first].is_some() {
@@ -101,7 +136,7 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
             .filter(|&other| covers[other].is_none() && alike(&demands[first], &demands[other]))
             .collect();
         if group.len() < 2 {
-            covers[first] = Some(known.cover(&lots[first]));
+            covers[first] = Some(known.cover(&lots[first], limits));
             continue;
         }
         let mut strict = lots[first].clone();
@@ -110,38 +145,67 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
                 kind.quarter &= theirs.quarter;
             }
         }
-        let together = known.cover(&strict);
-        for &other in &group {
-            covers[other] = Some(match &together {
-                // No freedom of turning takes fewer sheets than their area asks for.
-                Cover::Yes(shared) if Some(sheets_in(shared)) == lots[other].least_by_area() => together.clone(),
-                Cover::Yes(shared) => match known.cover(&lots[other]) {
-                    Cover::Yes(alone) if sheets_in(shared) <= sheets_in(&alone) => {
-                        Cover::Yes(Covered { least_sheets: alone.least_sheets, ..shared.clone() })
-                    }
-                    single => single,
-                },
-                _ => known.cover(&lots[other]),
-            });
+        let together = known.cover(&strict, limits);
+        for (&paper, cover) in group.iter().zip(known.shared(lots, &group, &together, limits)) {
+            covers[paper] = Some(cover);
         }
     }
     covers.into_iter().map(|cover| cover.unwrap_or(Cover::Unknown)).collect()
 }
 
-/// Lots already covered, so that papers that ask for the same are searched once.
-struct Known<'l> {
-    limits: &'l Limits,
+/// Lots already covered, so that papers and designs that ask for the same are searched once.
+#[derive(Debug, Default)]
+pub struct Known {
     covers: Vec<(Lot, Cover)>,
+    stocks: Vec<(PaperId, most::Stock)>,
+    /// The most cards of the design before.
+    likely: Option<u32>,
 }
 
-impl Known<'_> {
-    fn cover(&mut self, lot: &Lot) -> Cover {
+impl Known {
+    fn cover(&mut self, lot: &Lot, limits: &Limits) -> Cover {
         if let Some((_, cover)) = self.covers.iter().find(|(known, _)| known == lot) {
             return cover.clone();
         }
-        let cover = cover::cover(lot, self.limits);
+        let cover = cover::cover(lot, limits);
         self.covers.push((lot.clone(), cover.clone()));
         cover
+    }
+
+    /// Covers of papers that could be cut alike, given how they are cut with the fewest turns that
+    /// any of them allows.
+    fn shared(&mut self, lots: &[Lot], group: &[usize], together: &Cover, limits: &Limits) -> Vec<Cover> {
+        let Cover::Yes(shared) = together else {
+            return group.iter().map(|&paper| self.cover(&lots[paper], limits)).collect();
+        };
+        // No freedom of turning takes fewer sheets than their area asks for.
+        let best = |lot: &Lot| shared.sheets.len() == 1 && Some(sheets_in(shared)) == lot.least_by_area();
+        if group.iter().all(|&paper| best(&lots[paper])) {
+            return group.iter().map(|_| together.clone()).collect();
+        }
+        let alone: Vec<Cover> = group.iter().map(|&paper| self.cover(&lots[paper], limits)).collect();
+        // What all of them take when each goes its own way; lots that are the same go one way.
+        let (mut diagrams, mut parts) = (0, 0);
+        for (place, (&paper, cover)) in group.iter().zip(&alone).enumerate() {
+            let Cover::Yes(own) = cover else { continue };
+            parts += own.parts();
+            if group[..place].iter().all(|&earlier| lots[earlier] != lots[paper]) {
+                diagrams += own.sheets.len();
+            }
+        }
+        let together = (shared.sheets.len(), shared.parts() * group.len() as u64);
+        let fewer = together < (diagrams, parts);
+        alone
+            .into_iter()
+            .map(|cover| match cover {
+                Cover::Yes(own) if fewer && sheets_in(shared) <= sheets_in(&own) => Cover::Yes(Covered {
+                    least_sheets: own.least_sheets,
+                    least_diagrams: own.least_diagrams.min(shared.least_diagrams),
+                    ..shared.clone()
+                }),
+                own => own,
+            })
+            .collect()
     }
 }
 
@@ -152,10 +216,11 @@ fn sheets_in(covered: &Covered) -> u32 {
 /// Whether two papers could be cut by one diagram: the same sheets, the same pieces.
 fn alike(one: &PaperDemand, other: &PaperDemand) -> bool {
     let sheets = |demand: &PaperDemand| -> Vec<_> {
-        demand.sheets.iter().map(|sheets| (sheets.whole, sheets.usable, sheets.count)).collect()
+        let sheets = demand.sheets.iter();
+        sheets.map(|sheets| (sheets.whole, sheets.usable, sheets.count, sheets.sections.clone())).collect()
     };
     let pieces = |demand: &PaperDemand| -> Vec<_> {
-        demand.wanted.iter().map(|wanted| (wanted.piece, wanted.count())).collect()
+        demand.wanted.iter().map(|wanted| (wanted.piece, wanted.side, wanted.count())).collect()
     };
     sheets(one) == sheets(other) && pieces(one) == pieces(other)
 }

@@ -2,10 +2,12 @@
 //! is wrong. It shares no code with the search or the order: sheets, strips, demand, rules and
 //! totals are worked out here once more, from the design alone.
 
+mod slack;
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
-use crate::design::model::{Design, From, PaperId, Pattern, PieceId, VersionId};
+use crate::design::model::{Design, From, PaperId, Pattern, PieceId, PieceKind, Side, VersionId};
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Units};
 
@@ -28,6 +30,7 @@ pub fn verify(design: &Design, plan: &CutPlan) -> Vec<Fault> {
         referee.sheet(sheet, &mut used);
     }
     referee.diagrams();
+    referee.pads();
     referee.counts();
     referee.totals();
     referee.faults
@@ -70,6 +73,9 @@ impl Referee<'_> {
         let Some(kind) = paper.sheets.get(sheet.kind) else {
             return self.fault(format!("{name} is of no kind that is at hand"));
         };
+        if sheet.kept != paper.kept_from.is_some() {
+            self.fault(format!("{name} is wrongly taken for a sheet or for a leftover"));
+        }
         let before: u32 = paper.sheets[..sheet.kind].iter().map(|kind| kind.count).sum();
         if sheet.numbers.is_empty() {
             self.fault(format!("{name} is cut no times"));
@@ -111,7 +117,15 @@ impl Referee<'_> {
             self.row(&mut replay, row);
         }
         self.strip(&replay, blank, strip.map(|(edge, width, _)| (edge, width)));
+        self.fixed(&replay, blank, strip.map(|(edge, width, _)| (edge, width)));
         self.ends(&replay);
+        let (narrow, hold, _) = self.rules();
+        // Rows that are wrong as they stand say nothing of other sheets.
+        if self.faults.is_empty()
+            && let Some(wrong) = slack::fault(sheet, narrow, hold)
+        {
+            self.fault(format!("what {} gives {wrong}", replay.name));
+        }
     }
 
     fn row(&mut self, replay: &mut Replay<'_>, row: &CutRow) {
@@ -229,6 +243,76 @@ impl Referee<'_> {
         }
     }
 
+    /// What the designer fixed comes first, and pieces that belong along an edge lie there.
+    fn fixed(&mut self, replay: &Replay<'_>, blank: Rect, strip: Option<(Edge, i64)>) {
+        let paper = &self.design.papers[replay.sheet.paper.0];
+        let mut usable = blank;
+        if let Some((edge, width)) = strip {
+            cut_off(&mut usable, edge, width);
+        }
+        let mut faults = Vec::new();
+        for along in &paper.fixed.edges {
+            for part in &replay.sheet.parts {
+                let there = match along.edge {
+                    Edge::Left => part.rect.left == usable.left,
+                    Edge::Right => part.rect.right == usable.right,
+                    Edge::Top => part.rect.top == usable.top,
+                    Edge::Bottom => part.rect.bottom == usable.bottom,
+                };
+                if matches!(part.r#use, Use::Piece { piece, .. } if piece == along.piece) && !there {
+                    let name = &self.design.pieces[along.piece.0].name;
+                    faults.push(format!("`{name}` is not cut along the edge of {}", replay.name));
+                }
+            }
+        }
+        let mut rows = replay.sheet.cuts.iter().skip(usize::from(strip.is_some()));
+        let mut edges: Vec<Edge> = Vec::new();
+        for along in &paper.fixed.edges {
+            let size = self.design.pieces[along.piece.0].size;
+            let depth = if along.edge.is_side() { size.width.nm() } else { size.height.nm() };
+            if !edges.contains(&along.edge) {
+                edges.push(along.edge);
+                self.next_row(&mut rows, &mut usable, (along.edge, depth, 1), &mut faults);
+            }
+        }
+        for row in &paper.fixed.rows {
+            self.next_row(&mut rows, &mut usable, (row.from, row.measure.nm(), row.times), &mut faults);
+        }
+        faults.into_iter().for_each(|message| self.fault(message));
+    }
+
+    /// The next row is as it is fixed; a last cut that would leave nothing is not made.
+    fn next_row<'r>(
+        &self,
+        rows: &mut impl Iterator<Item = &'r CutRow>,
+        left: &mut Rect,
+        (edge, measure, times): (Edge, i64, u32),
+        faults: &mut Vec<String>,
+    ) {
+        let extent = if edge.is_side() { left.width() } else { left.height() };
+        let times = if measure * i64::from(times) == extent { times - 1 } else { times };
+        if times == 0 {
+            return;
+        }
+        let fine = rows.next().is_some_and(|row| row.from == edge && row.measure.nm() == measure && row.cuts == times);
+        if !fine {
+            let length = Length::of(measure, self.design.units);
+            faults.push(format!("the row of {length} from the {} is fixed and does not come in its turn", edge.word()));
+        }
+        cut_off(left, edge, measure * i64::from(times));
+    }
+
+    /// Different sheets of a pad are all cut by one diagram.
+    fn pads(&mut self) {
+        for paper in self.design.paper_ids().filter(|paper| self.design.papers[paper.0].different.is_some()) {
+            let own = self.plan.sheets.iter().filter(|sheet| sheet.paper == paper);
+            if own.map(|sheet| sheet.diagram).collect::<BTreeSet<_>>().len() > 1 {
+                let name = &self.design.papers[paper.0].name;
+                self.fault(format!("the sheets of `{name}` differ and are not cut alike"));
+            }
+        }
+    }
+
     /// Every part has come about, is loose, and is what it is called.
     fn ends(&mut self, replay: &Replay<'_>) {
         let name = &replay.name;
@@ -267,7 +351,12 @@ impl Referee<'_> {
             self.fault(format!("{here} has not the size of `{}`", wanted.name));
         }
         let paper = &self.design.papers[replay.sheet.paper.0];
-        let may = match (paper.pattern, wanted.upright) {
+        let side = self.side(piece, version);
+        let pattern = match (side, paper.back) {
+            (Side::Back, Some(back)) => back.pattern,
+            _ => paper.pattern,
+        };
+        let may = match (pattern, wanted.upright) {
             (Pattern::OneWay, _) | (Pattern::Any, Some(true)) => turns == 0,
             (Pattern::TwoWay, _) => turns == 0 || turns == 2,
             (Pattern::Any, _) => turns < 4,
@@ -288,6 +377,12 @@ impl Referee<'_> {
         }
     }
 
+    /// Which side of its paper a piece shows.
+    fn side(&self, piece: PieceId, version: Option<VersionId>) -> Side {
+        let stated = version.and_then(|version| self.design.versions.get(version.0)).and_then(|version| version.side);
+        stated.unwrap_or(self.design.pieces[piece.0].side)
+    }
+
     /// Sheets of one diagram are the same drawing.
     fn diagrams(&mut self) {
         let count = self.plan.sheets.iter().map(|sheet| sheet.diagram).collect::<BTreeSet<_>>();
@@ -297,7 +392,7 @@ impl Referee<'_> {
         let mut faults = Vec::new();
         for (place, sheet) in self.plan.sheets.iter().enumerate() {
             for other in &self.plan.sheets[..place] {
-                if other.diagram == sheet.diagram && !same_drawing(sheet, other) {
+                if other.diagram == sheet.diagram && !self.same_drawing(sheet, other) {
                     faults.push(format!("diagram {} stands for two ways of cutting", sheet.diagram));
                 }
             }
@@ -322,6 +417,12 @@ impl Referee<'_> {
         let mut wanted: BTreeMap<(PaperId, PieceId), Shares> = BTreeMap::new();
         for piece in self.design.piece_ids() {
             let each = u64::from(self.design.per_card(piece));
+            if let (PieceKind::Kept { count, .. }, From::Paper(paper)) =
+                (self.design.pieces[piece.0].kind, self.design.pieces[piece.0].from)
+            {
+                wanted.insert((paper, piece), vec![(None, u64::from(count))]);
+                continue;
+            }
             for version in self.design.version_ids() {
                 let cards = u64::from(self.design.versions[version.0].cards);
                 let (paper, version) = match self.design.pieces[piece.0].from {
@@ -338,13 +439,25 @@ impl Referee<'_> {
         }
         for (&(paper, piece), versions) in &wanted {
             let short = missing.remove(&(paper, piece)).unwrap_or(0);
-            let mut given = 0;
+            let sheets: usize = self.plan.sheets.iter().filter(|s| s.paper == paper).map(|s| s.numbers.len()).sum();
             let name = self.design.pieces[piece.0].name.clone();
-            for &(version, count) in versions {
-                let got = cut.remove(&(paper, piece, version)).unwrap_or(0);
-                given += got;
-                if got > count || (short == 0 && got < count) {
-                    self.fault(format!("{got} of `{name}` are cut where {count} are wanted"));
+            let mut given = 0;
+            for side in [Side::Front, Side::Back] {
+                let mut spare = 0;
+                for &(version, count) in versions {
+                    if self.side(piece, version) != side {
+                        continue;
+                    }
+                    let got = cut.remove(&(paper, piece, version)).unwrap_or(0);
+                    given += got.min(count);
+                    spare += got.saturating_sub(count);
+                    if short == 0 && got < count {
+                        self.fault(format!("{got} of `{name}` are cut where {count} are wanted"));
+                    }
+                }
+                // Pieces to spare make sheets alike: fewer of them than sheets.
+                if spare > 0 && (short > 0 || spare >= sheets as u64) {
+                    self.fault(format!("{spare} of `{name}` are cut to spare, from {sheets} sheets"));
                 }
             }
             if given + short != versions.iter().map(|(_, count)| count).sum::<u64>() {
@@ -403,7 +516,8 @@ impl Referee<'_> {
 
     /// The totals are those of the aims.
     fn totals(&mut self) {
-        let sheets: u64 = self.plan.sheets.iter().map(|sheet| sheet.numbers.len() as u64).sum();
+        let bought = self.plan.sheets.iter().filter(|sheet| !sheet.kept);
+        let sheets: u64 = bought.map(|sheet| sheet.numbers.len() as u64).sum();
         let mut cuts = 0;
         let mut drawn = BTreeSet::new();
         let mut changes = 0;
@@ -447,23 +561,37 @@ impl Referee<'_> {
 /// How many of a piece are for which version.
 type Shares = Vec<(Option<VersionId>, u64)>;
 
-/// A part as a drawing shows it: parent, place, piece and turn, cut further, edge strip.
-type Drawn = (Option<PartId>, Rect, Option<(PieceId, u8)>, bool, bool);
+/// A part as a drawing shows it: parent, place, piece with side and turn, cut further, edge strip.
+type Drawn = (Option<PartId>, Rect, Option<(PieceId, Side, u8)>, bool, bool);
 
-/// Whether two sheets can share a drawing: all but versions, paper and numbers is the same.
-fn same_drawing(one: &SheetPlan, other: &SheetPlan) -> bool {
-    let shape = |sheet: &SheetPlan| -> Vec<Drawn> {
-        sheet
-            .parts
-            .iter()
-            .map(|part| {
-                let piece = match part.r#use {
-                    Use::Piece { piece, quarter_turns, .. } => Some((piece, quarter_turns)),
-                    _ => None,
-                };
-                (part.parent, part.rect, piece, part.r#use == Use::Divided, part.r#use == Use::EdgeStrip)
-            })
-            .collect()
-    };
-    one.width == other.width && one.height == other.height && one.cuts == other.cuts && shape(one) == shape(other)
+impl Referee<'_> {
+    /// Whether two sheets can share a drawing: all but versions, paper and numbers is the same.
+    fn same_drawing(&self, one: &SheetPlan, other: &SheetPlan) -> bool {
+        let shape = |sheet: &SheetPlan| -> Vec<Drawn> {
+            sheet
+                .parts
+                .iter()
+                .map(|part| {
+                    let piece = match part.r#use {
+                        Use::Piece { piece, quarter_turns, version } => {
+                            Some((piece, self.side(piece, version), quarter_turns))
+                        }
+                        _ => None,
+                    };
+                    (part.parent, part.rect, piece, part.r#use == Use::Divided, part.r#use == Use::EdgeStrip)
+                })
+                .collect()
+        };
+        one.width == other.width && one.height == other.height && one.cuts == other.cuts && shape(one) == shape(other)
+    }
+}
+
+/// Takes so much off a rectangle along an edge.
+const fn cut_off(rect: &mut Rect, edge: Edge, much: i64) {
+    match edge {
+        Edge::Left => rect.left += much,
+        Edge::Right => rect.right -= much,
+        Edge::Top => rect.top -= much,
+        Edge::Bottom => rect.bottom += much,
+    }
 }

@@ -134,6 +134,12 @@ impl Design {
         };
         if two_sided { stated } else { Side::Front }
     }
+    /// Whether a piece cut from a paper, for a version or for all, shows the paper's back.
+    #[must_use]
+    pub fn shows_back(&self, paper: PaperId, piece: PieceId, version: Option<VersionId>) -> bool {
+        let side = version.map_or(self.pieces[piece.0].side, |version| self.side_of(piece, version));
+        self.papers[paper.0].back.is_some() && side == Side::Back
+    }
     /// The same design with other sheets of one paper.
     #[must_use]
     pub fn with_sheets(&self, paper: PaperId, sheets: Vec<Sheets>) -> Self {
@@ -199,6 +205,18 @@ pub enum Fold {
     Top,
     /// A flat card.
     None,
+}
+
+impl Fold {
+    /// The size of the flat base whose folded front has this size.
+    #[must_use]
+    pub fn flat(self, front: Size) -> Size {
+        match self {
+            Self::Side => Size::new(front.width * 2, front.height),
+            Self::Top => Size::new(front.width, front.height * 2),
+            Self::None => front,
+        }
+    }
 }
 
 /// How a paper's pattern may lie.

@@ -243,6 +243,8 @@ pub struct CutPanel {
     pub items: Vec<Said>,
     /// What is left over.
     pub left: Option<Said>,
+    /// The smallest sheets that will do.
+    pub slack: Said,
 }
 
 /// A row of the words beside a diagram.

@@ -117,6 +117,7 @@ impl Sheet {
             plan: SheetPlan {
                 paper: PaperId(paper),
                 kind: 0,
+                kept: false,
                 numbers: vec![1],
                 diagram,
                 width: len(width),

@@ -57,8 +57,9 @@ fn every_border_and_gap_is_read_back() {
          11 mm over at the left and right, trimmed flush with the mat; liquid glue.",
     ];
     assert_eq!(lines[..expected.len()], expected);
-    // One base of 100 x 280 mm from each sheet of A4: two side by side leave 10 mm, so two it is.
-    assert_eq!(lines[5], "white: 2 of 3 sheets (210 x 297 mm) give 3 bases; 1 sheet to spare.");
+    // Two bases of 100 x 280 mm come side by side from a sheet of A4. Two sheets are cut alike, which
+    // is one diagram and gives a base to spare.
+    assert_eq!(lines[5], "white: 2 of 3 sheets (210 x 297 mm) give 4 bases, 1 base of them spare; 1 sheet to spare.");
     assert_eq!(lines[6], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
     assert!(lines[7].contains("3 sheets"), "{}", lines[7]);
     assert_eq!(lines.len(), 8);

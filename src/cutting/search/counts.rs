@@ -124,6 +124,16 @@ impl Lanes {
         one - self.lesser(one, other)
     }
 
+    /// Of every kind the share of one of so many, rounded up.
+    #[must_use]
+    pub fn share(&self, counts: Counts, of: u32) -> Counts {
+        let mut share = 0;
+        for kind in 0..self.kinds {
+            share |= u128::from(self.count(counts, kind).div_ceil(of)) << self.shift(kind);
+        }
+        share
+    }
+
     /// The sum, clipped at what is wanted.
     #[must_use]
     #[inline]
@@ -152,6 +162,7 @@ mod tests {
         assert_eq!(lanes.unpack(lanes.beyond(pa, pb)), [0, 6, 0, 0, 7]);
         assert_eq!(lanes.total(pa), 19);
         assert_eq!(lanes.one(3), 0);
+        assert_eq!(lanes.unpack(lanes.share(pa, 2)), [1, 6, 0, 0, 4]);
     }
 
     #[test]

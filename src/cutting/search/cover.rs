@@ -1,20 +1,39 @@
 //! Several sheets: the fewest that give everything wanted, cut in as few different ways as can be.
 
-use super::counts::{Counts, Lanes};
-use super::points::Cuts;
+use super::counts::Lanes;
+use super::diagrams;
+use super::fixed;
+use super::fronts::{Fronts, Round};
 use super::problem::{Hand, Kind, Problem};
 use super::sheet::{CutSheet, Fit, Limits, cut_sheet};
-use super::table::{Ground, Question, Table};
 
 /// Equal sheets at hand.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Stack {
-    /// Width of each.
-    pub width: i64,
-    /// Height of each.
-    pub height: i64,
+    /// What each sheet is parted into before anything else, in order: itself alone where no cuts are
+    /// fixed.
+    pub sections: Vec<Section>,
     /// How many there are.
     pub count: u32,
+}
+
+/// A part of a sheet between cuts that are fixed, or the whole sheet.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Section {
+    /// Its width.
+    pub width: i64,
+    /// Its height.
+    pub height: i64,
+    /// For each kind, whether it may not come from here; none may be barred by leaving the list empty.
+    pub barred: Vec<bool>,
+}
+
+impl Stack {
+    /// So many sheets on which no cuts are fixed.
+    #[must_use]
+    pub fn plain(width: i64, height: i64, count: u32) -> Self {
+        Self { sections: vec![Section { width, height, barred: Vec::new() }], count }
+    }
 }
 
 /// What is wanted from which sheets.
@@ -26,10 +45,9 @@ pub struct Lot {
     pub kinds: Vec<Kind>,
     /// The rules of the hand.
     pub hand: Option<Hand>,
+    /// Whether every sheet that is used must be cut like the others.
+    pub alike: bool,
 }
-
-/// Sheets of a stack, what each gives, and how many there are of them.
-type Chosen = (usize, Vec<u32>, u32);
 
 /// Sheets cut alike.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -38,19 +56,46 @@ pub struct Alike {
     pub stack: usize,
     /// How many sheets.
     pub times: u32,
-    /// How each is cut.
-    pub cut: CutSheet,
-    /// What each gives.
+    /// How each section is cut.
+    pub cuts: Vec<CutSheet>,
+    /// What each sheet gives.
     pub counts: Vec<u32>,
 }
 
-/// How a lot is cut.
+impl Alike {
+    /// Parts that each sheet ends in, pieces and leftovers.
+    #[must_use]
+    pub fn parts(&self) -> u64 {
+        self.cuts.iter().map(|cut| cut.ways[0].leaves().len() as u64).sum()
+    }
+}
+
+/// How a lot is cut. Over all sheets a kind may be cut more often than it is wanted, though never as
+/// often more as there are sheets: such spare pieces make sheets alike.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Covered {
     /// The sheets used.
     pub sheets: Vec<Alike>,
     /// No fewer sheets can do.
     pub least_sheets: u32,
+    /// No fewer different diagrams can do, given so many sheets as are used.
+    pub least_diagrams: u32,
+    /// No fewer parts can do over all sheets, given so many sheets and diagrams as are used.
+    pub least_parts: u64,
+}
+
+impl Covered {
+    /// No sheet at all.
+    #[must_use]
+    pub const fn nothing() -> Self {
+        Self { sheets: Vec::new(), least_sheets: 0, least_diagrams: 0, least_parts: 0 }
+    }
+
+    /// Parts that all sheets end in, pieces and leftovers.
+    #[must_use]
+    pub fn parts(&self) -> u64 {
+        self.sheets.iter().map(|alike| u64::from(alike.times) * alike.parts()).sum()
+    }
 }
 
 /// Whether the sheets at hand give everything.
@@ -64,19 +109,35 @@ pub enum Cover {
     Unknown,
 }
 
+/// Sheets that give everything, with what is known of their diagrams and parts.
+#[derive(Debug, Clone)]
+pub(super) struct Found {
+    pub(super) sheets: Vec<Alike>,
+    pub(super) least_diagrams: u32,
+    pub(super) least_parts: u64,
+}
+
 impl Lot {
-    fn problem(&self, stack: usize, counts: &[u32]) -> Problem {
-        let Stack { width, height, .. } = self.stacks[stack];
-        let kinds = self.kinds.iter().zip(counts).map(|(kind, &wanted)| Kind { wanted, ..*kind }).collect();
-        Problem { width, height, kinds, hand: self.hand }
+    /// A sheet of a stack on which no cuts are fixed, as a problem of its own.
+    pub(super) fn problem(&self, stack: usize, counts: &[u32]) -> Problem {
+        self.problem_of(&self.stacks[stack].sections[0], counts)
     }
 
-    fn wanted(&self) -> Vec<u32> {
+    /// A section as a problem of its own.
+    pub(super) fn problem_of(&self, section: &Section, counts: &[u32]) -> Problem {
+        let barred = |kind: usize| section.barred.get(kind).copied().unwrap_or(false);
+        let kinds = self.kinds.iter().zip(counts).enumerate();
+        let kinds = kinds.map(|(n, (kind, &wanted))| Kind { wanted: if barred(n) { 0 } else { wanted }, ..*kind });
+        Problem { width: section.width, height: section.height, kinds: kinds.collect(), hand: self.hand }
+    }
+
+    pub(super) fn wanted(&self) -> Vec<u32> {
         self.kinds.iter().map(|kind| kind.wanted).collect()
     }
 
     pub(super) fn area(&self, stack: usize) -> i128 {
-        i128::from(self.stacks[stack].width) * i128::from(self.stacks[stack].height)
+        let sections = self.stacks[stack].sections.iter();
+        sections.map(|section| i128::from(section.width) * i128::from(section.height)).sum()
     }
 
     /// The fewest sheets by area alone; none where all of them have too little.
@@ -96,30 +157,43 @@ impl Lot {
         }
         (missing <= 0).then_some(sheets)
     }
+
+    fn fits_somewhere(&self, number: usize) -> bool {
+        let kind = &self.kinds[number];
+        self.stacks.iter().filter(|stack| stack.count > 0).flat_map(|stack| &stack.sections).any(|section| {
+            !section.barred.get(number).copied().unwrap_or(false) && kind.fits(section.width, section.height)
+        })
+    }
+
+    /// Whether the rules of the hand can bind on any piece.
+    pub(super) fn hand_binds(&self) -> bool {
+        let problem = Problem { width: 1, height: 1, kinds: self.kinds.clone(), hand: self.hand };
+        problem.hand_binds()
+    }
+
+    /// Sheets that can be of use: every one gives a piece at least.
+    fn at_hand(&self) -> u32 {
+        let pieces: u32 = self.wanted().iter().fold(0, |sum, n| sum.saturating_add(*n));
+        self.stacks.iter().fold(0_u32, |sum, stack| sum.saturating_add(stack.count)).min(pieces)
+    }
 }
 
-/// Finds the fewest sheets.
+/// Finds the fewest sheets, then the fewest ways to cut them, then the fewest cuts.
 #[must_use]
 pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
-    let wanted = lot.wanted();
-    let pieces: u32 = wanted.iter().fold(0, |sum, n| sum.saturating_add(*n));
-    if pieces == 0 {
-        return Cover::Yes(Covered { sheets: Vec::new(), least_sheets: 0 });
+    if lot.kinds.iter().all(|kind| kind.wanted == 0) {
+        return Cover::Yes(Covered::nothing());
     }
-    let fits_none = |kind: &Kind| {
-        kind.wanted > 0 && !lot.stacks.iter().any(|stack| stack.count > 0 && kind.fits(stack.width, stack.height))
-    };
-    if lot.kinds.iter().any(fits_none) {
+    if (0..lot.kinds.len()).any(|kind| lot.kinds[kind].wanted > 0 && !lot.fits_somewhere(kind)) {
         return Cover::No;
     }
-    let Some(mut least) = lot.least_by_area() else { return Cover::No };
-    let at_hand = lot.stacks.iter().fold(0_u32, |sum, stack| sum.saturating_add(stack.count)).min(pieces);
-    let mut proven = true;
-    let first = least;
-    for sheets in first..=at_hand {
+    let Some(by_area) = lot.least_by_area() else { return Cover::No };
+    let (mut least, mut proven) = (by_area, true);
+    for sheets in by_area..=lot.at_hand() {
         let (found, complete) = cover_with(lot, sheets, limits);
-        if let Some(sheets) = found {
-            return Cover::Yes(Covered { sheets, least_sheets: least });
+        if let Some(found) = found {
+            let Found { sheets: found, least_diagrams, least_parts } = diagrams::fewest(lot, sheets, found, limits);
+            return Cover::Yes(Covered { sheets: found, least_sheets: least, least_diagrams, least_parts });
         }
         proven &= complete;
         if proven {
@@ -132,47 +206,51 @@ pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
 /// Whether all sheets at hand together give everything, however many that takes.
 #[must_use]
 pub(super) fn gives_all(lot: &Lot, limits: &Limits) -> Cover {
-    let pieces = lot.wanted().iter().fold(0_u32, |sum, n| sum.saturating_add(*n));
-    let at_hand = lot.stacks.iter().fold(0_u32, |sum, stack| sum.saturating_add(stack.count)).min(pieces);
+    let at_hand = lot.at_hand();
     if at_hand == 0 || lot.least_by_area().is_none() {
-        return if pieces == 0 { Cover::Yes(Covered { sheets: Vec::new(), least_sheets: 0 }) } else { Cover::No };
+        let nothing = lot.kinds.iter().all(|kind| kind.wanted == 0);
+        return if nothing { Cover::Yes(Covered::nothing()) } else { Cover::No };
     }
-    match cover_with(lot, at_hand, limits) {
-        (Some(sheets), _) => Cover::Yes(Covered { sheets, least_sheets: 0 }),
+    // Sheets that must be alike are of one kind, and the more of them, the less each must give.
+    let most = lot.stacks.iter().map(|stack| stack.count.min(at_hand)).max().unwrap_or(0);
+    match cover_with(lot, if lot.alike { most } else { at_hand }, limits) {
+        (Some(found), _) => Cover::Yes(Covered {
+            sheets: found.sheets,
+            least_sheets: 0,
+            least_diagrams: 0,
+            least_parts: found.least_parts,
+        }),
         (None, true) => Cover::No,
         (None, false) => Cover::Unknown,
     }
 }
 
-/// Covers with at most so many sheets; and whether not finding a way is a proof.
-fn cover_with(lot: &Lot, sheets: u32, limits: &Limits) -> (Option<Vec<Alike>>, bool) {
+/// Covers with so many sheets at most; and whether not finding a way is a proof.
+fn cover_with(lot: &Lot, sheets: u32, limits: &Limits) -> (Option<Found>, bool) {
+    if lot.stacks.iter().any(|stack| stack.count > 0 && stack.sections.len() > 1) {
+        return fixed::cover_with(lot, sheets, limits);
+    }
+    // All cut alike: no search over vectors is needed where that fits.
+    let (found, refused) = diagrams::one(lot, sheets, limits);
+    if found.is_some() || sheets == 1 || lot.alike {
+        return (found, refused);
+    }
+    let least_diagrams = if refused { 2 } else { 1 };
+    let (found, refused) = cover_by_sums(lot, sheets, limits);
+    let found = found.map(|sheets| Found { sheets, least_diagrams, least_parts: 0 });
+    (found, refused)
+}
+
+/// Covers with sheets that may differ: vectors of what a sheet can give are put together.
+pub(super) fn cover_by_sums(lot: &Lot, sheets: u32, limits: &Limits) -> (Option<Vec<Alike>>, bool) {
     let wanted = lot.wanted();
-    // Evenly over sheets of one kind: no search over vectors is needed where that fits.
-    let share: Vec<u32> = wanted.iter().map(|n| n.div_ceil(sheets)).collect();
-    let mut refused = true;
-    for stack in 0..lot.stacks.len() {
-        if lot.stacks[stack].count < sheets {
-            continue;
-        }
-        match cut_sheet(&lot.problem(stack, &share), limits) {
-            Fit::Yes(cut) => {
-                let shares = spread(&wanted, sheets, |counts| counts.iter().zip(&share).all(|(a, b)| a <= b));
-                return (realise(lot, stack, &shares, Some((&share, &cut)), limits), false);
-            }
-            Fit::No => {}
-            Fit::Unknown => refused = false,
-        }
-    }
-    if sheets == 1 {
-        return (None, refused);
-    }
     let Some(lanes) = Lanes::new(&wanted) else { return (None, false) };
     let fill = |round| Fronts::fill(lot, &lanes, sheets, round, limits);
     let fronts = fill(Round::Hand);
     if let Some(found) = fronts.cut(sheets, limits) {
         return (Some(found), false);
     }
-    let binds = lot.problem(0, &wanted).hand_binds();
+    let binds = lot.hand_binds();
     if !binds && fronts.refute(sheets, limits) {
         return (None, true);
     }
@@ -197,45 +275,17 @@ fn cover_with(lot: &Lot, sheets: u32, limits: &Limits) -> (Option<Vec<Alike>>, b
 }
 
 /// Cuts sheets of one kind by shares.
-fn realise(
-    lot: &Lot,
-    stack: usize,
-    shares: &[(Vec<u32>, u32)],
-    known: Option<(&Vec<u32>, &CutSheet)>,
-    limits: &Limits,
-) -> Option<Vec<Alike>> {
+pub(super) fn realise(lot: &Lot, stack: usize, shares: &[(Vec<u32>, u32)], limits: &Limits) -> Option<Vec<Alike>> {
     let mut all = Vec::new();
     for (counts, times) in shares.iter().filter(|(counts, _)| counts.iter().any(|&n| n > 0)) {
-        let cut = match known {
-            Some((same, cut)) if same == counts => cut.clone(),
-            _ => match cut_sheet(&lot.problem(stack, counts), limits) {
-                Fit::Yes(cut) => cut,
-                _ => return None,
-            },
-        };
-        all.push(Alike { stack, times: *times, cut, counts: counts.clone() });
+        let Fit::Yes(cut) = cut_sheet(&lot.problem(stack, counts), limits) else { return None };
+        all.push(Alike { stack, times: *times, cuts: vec![cut], counts: counts.clone() });
     }
     Some(all)
 }
 
-/// Shares for so many sheets, each allowed: in one way, else in two, else as evenly as can be.
-fn spread(wanted: &[u32], sheets: u32, fits: impl Fn(&[u32]) -> bool) -> Vec<(Vec<u32>, u32)> {
-    if let Some(shares) = in_two_ways(wanted, sheets, fits) {
-        return shares;
-    }
-    let mut shares: Vec<(Vec<u32>, u32)> = Vec::new();
-    for sheet in 0..sheets {
-        let counts: Vec<u32> = wanted.iter().map(|n| n / sheets + u32::from(sheet < n % sheets)).collect();
-        match shares.last_mut() {
-            Some((last, times)) if *last == counts => *times += 1,
-            _ => shares.push((counts, 1)),
-        }
-    }
-    shares
-}
-
 /// Shares in one way or in two, where they can be found.
-fn in_two_ways(wanted: &[u32], sheets: u32, fits: impl Fn(&[u32]) -> bool) -> Option<Vec<(Vec<u32>, u32)>> {
+pub(super) fn in_two_ways(wanted: &[u32], sheets: u32, fits: impl Fn(&[u32]) -> bool) -> Option<Vec<(Vec<u32>, u32)>> {
     if wanted.iter().all(|n| n % sheets == 0) {
         let counts: Vec<u32> = wanted.iter().map(|n| n / sheets).collect();
         if fits(&counts) {
@@ -270,184 +320,4 @@ fn in_two_ways(wanted: &[u32], sheets: u32, fits: impl Fn(&[u32]) -> bool) -> Op
         }
     }
     None
-}
-
-/// What the maximal vectors are looked for with.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Round {
-    /// Cuts at sums of pieces, as the hand can make them.
-    Hand,
-    /// The same, the best few of every part.
-    FewOfAll,
-    /// Cuts at so many times one side, the best few of every part.
-    FewOfBlocks,
-    /// The rules of the hand off.
-    NoRules,
-    /// Cuts at sums of pieces and the hand's own lengths.
-    Held,
-}
-
-/// The maximal vectors of each kind of sheet that can be one of so many.
-struct Fronts<'l> {
-    lot: &'l Lot,
-    lanes: &'l Lanes,
-    vectors: Vec<Vec<Counts>>,
-    /// Whether none is wanting, so that finding no sum is a proof.
-    complete: bool,
-}
-
-impl<'l> Fronts<'l> {
-    fn fill(lot: &'l Lot, lanes: &'l Lanes, sheets: u32, round: Round, limits: &Limits) -> Self {
-        let mut fronts = Self { lot, lanes, vectors: Vec::new(), complete: lanes.whole() };
-        for stack in 0..lot.stacks.len() {
-            let vectors = if lot.stacks[stack].count == 0 {
-                Vec::new()
-            } else {
-                fronts.front_of(stack, sheets, round, limits).unwrap_or_else(|| {
-                    fronts.complete = false;
-                    Vec::new()
-                })
-            };
-            fronts.vectors.push(vectors);
-        }
-        fronts
-    }
-
-    /// The vectors of one kind of sheet, the largest first; none where room ran out. Which are
-    /// whole is noted.
-    fn front_of(&mut self, stack: usize, sheets: u32, round: Round, limits: &Limits) -> Option<Vec<Counts>> {
-        let wanted = self.lot.wanted();
-        let (mut problem, unit) = self.lot.problem(stack, &wanted).in_largest_unit();
-        // However full the other sheets are, this one must give the rest.
-        let largest = (0..self.lot.stacks.len())
-            .filter(|&stack| self.lot.stacks[stack].count > 0)
-            .map(|stack| self.lot.area(stack))
-            .max()
-            .unwrap_or(0);
-        let others = (largest / (i128::from(unit) * i128::from(unit)) + 1) * i128::from(sheets - 1);
-        let area = i64::try_from((problem.area_of(&wanted) - others).max(0)).unwrap_or(0);
-        let (cuts, beam) = match round {
-            Round::Hand | Round::NoRules => (Cuts::All, None),
-            Round::Held => (Cuts::AllAndHeld, None),
-            Round::FewOfAll => (Cuts::All, Some(6)),
-            Round::FewOfBlocks => (Cuts::Blocks, Some(6)),
-        };
-        if round == Round::NoRules {
-            problem = problem.without_hand();
-        }
-        let question = Question { leftovers: None, area, beam, root: true };
-        let mut budget = limits.fit;
-        let ground = Ground::new(&problem, self.lanes, cuts, usize::MAX)?;
-        let table = Table::fill(&ground, question, &mut budget);
-        self.complete &= table.complete();
-        let (x, y) = ground.sheet();
-        let mut front: Vec<(i64, Counts)> = table.front(x, y).iter().map(|entry| (entry.area, entry.counts)).collect();
-        front.sort_unstable_by(|a, b| b.cmp(a));
-        Some(front.into_iter().map(|(_, counts)| counts).collect())
-    }
-
-    fn fits(&self, stack: usize, counts: &[u32]) -> bool {
-        let packed = self.lanes.pack(counts);
-        self.lanes.unpack(packed) == counts && self.vectors[stack].iter().any(|&front| self.lanes.covers(front, packed))
-    }
-
-    /// Cuts so many sheets by these vectors, if they add up to all that is wanted.
-    fn cut(&self, sheets: u32, limits: &Limits) -> Option<Vec<Alike>> {
-        let wanted = self.lot.wanted();
-        for stack in (0..self.lot.stacks.len()).filter(|&stack| self.lot.stacks[stack].count >= sheets) {
-            if let Some(shares) = in_two_ways(&wanted, sheets, |counts| self.fits(stack, counts))
-                && let Some(found) = realise(self.lot, stack, &shares, None, limits)
-            {
-                return Some(found);
-            }
-        }
-        let (chosen, _) = self.choose(sheets, limits);
-        let mut found = Vec::new();
-        for (stack, counts, times) in chosen? {
-            let Fit::Yes(cut) = cut_sheet(&self.lot.problem(stack, &counts), limits) else { return None };
-            found.push(Alike { stack, times, cut, counts });
-        }
-        Some(found)
-    }
-
-    /// Whether it is proven that so many sheets cannot do.
-    fn refute(&self, sheets: u32, limits: &Limits) -> bool {
-        let (chosen, searched) = self.choose(sheets, limits);
-        self.complete && searched && chosen.is_none()
-    }
-
-    /// Vectors for so many sheets that add up to all that is wanted; and
-    /// whether all were looked at.
-    fn choose(&self, sheets: u32, limits: &Limits) -> (Option<Vec<Chosen>>, bool) {
-        let lanes = self.lanes;
-        // Where a count is capped the demand cannot be told from the word.
-        if !lanes.whole() {
-            return (None, false);
-        }
-        let mut all: Vec<(usize, Counts)> = Vec::new();
-        for (stack, front) in self.vectors.iter().enumerate() {
-            all.extend(front.iter().map(|&counts| (stack, counts)));
-        }
-        let mut left: Vec<u32> = self.lot.stacks.iter().map(|stack| stack.count).collect();
-        let (mut chosen, mut nodes) = (Vec::new(), limits.nodes);
-        if !search(lanes, &all, 0, sheets, lanes.caps(), &mut left, &mut chosen, &mut nodes) {
-            return (None, nodes > 0);
-        }
-        let mut missing = lanes.caps();
-        let mut found: Vec<Chosen> = Vec::new();
-        for &pick in &chosen {
-            let (stack, counts) = all[pick];
-            let part = lanes.lesser(counts, missing);
-            missing -= part;
-            let counts = lanes.unpack(part);
-            match found.iter_mut().find(|(s, c, _)| *s == stack && *c == counts) {
-                Some((_, _, times)) => *times += 1,
-                None => found.push((stack, counts, 1)),
-            }
-        }
-        found.retain(|(_, counts, _)| counts.iter().any(|&n| n > 0));
-        (Some(found), true)
-    }
-}
-
-/// Depth first over vectors in a fixed order, each sheet's no earlier than the one before.
-#[expect(clippy::too_many_arguments, reason = "the state of one recursion")]
-fn search(
-    lanes: &Lanes,
-    all: &[(usize, Counts)],
-    from: usize,
-    sheets: u32,
-    missing: Counts,
-    left: &mut [u32],
-    chosen: &mut Vec<usize>,
-    nodes: &mut u64,
-) -> bool {
-    if missing == 0 {
-        return true;
-    }
-    if sheets == 0 || *nodes == 0 {
-        return false;
-    }
-    *nodes -= 1;
-    for pick in from..all.len() {
-        let (stack, counts) = all[pick];
-        let part = lanes.lesser(counts, missing);
-        if part == 0 || left[stack] == 0 {
-            continue;
-        }
-        if sheets == 1 && part != missing {
-            continue;
-        }
-        left[stack] -= 1;
-        chosen.push(pick);
-        if search(lanes, all, pick, sheets - 1, missing - part, left, chosen, nodes) {
-            return true;
-        }
-        chosen.pop();
-        left[stack] += 1;
-        if *nodes == 0 {
-            return false;
-        }
-    }
-    false
 }

@@ -3,7 +3,7 @@
 use super::small;
 use crate::assembly::model::Action;
 use crate::assembly::tell;
-use crate::cutting::plan::SheetPlan;
+use crate::cutting::alternatives;
 use crate::handout::data::{CutLine, CutPanel, CuttingPages, Said, all_said, said};
 use crate::handout::pictures;
 use crate::project::Project;
@@ -21,7 +21,11 @@ pub(super) fn pages(project: &Project) -> CuttingPages {
         caution: said(&words::cutting_caution()),
         notes: vec![said(&words::measured_part())],
         panels: panels(project),
-        closing: if project.plan.missing.is_empty() { said(&tell::all_cut(design)) } else { Said::new() },
+        closing: if project.plan.missing.is_empty() {
+            said(&tell::all_cut(design, &project.plan))
+        } else {
+            Said::new()
+        },
     }
 }
 
@@ -34,7 +38,23 @@ fn panels(project: &Project) -> Vec<CutPanel> {
             None => groups.push((sheet.diagram, vec![index])),
         }
     }
-    groups.iter().map(|(_, group)| panel(project, group)).collect()
+    groups
+        .iter()
+        .flat_map(|(_, group)| std::iter::once(panel(project, group)).chain(another_way(project, group)))
+        .collect()
+}
+
+/// The other way to cut these sheets, where one of their papers asks for it and there is one.
+fn another_way(project: &Project, group: &[usize]) -> Option<CutPanel> {
+    let (design, plan) = (&project.design, &project.plan);
+    if group.iter().all(|index| design.paper(plan.sheets[*index].paper).ways < 2) {
+        return None;
+    }
+    let other = alternatives::for_sheet(design, plan, group[0])?;
+    let project = Project { plan: other.plan, ..project.clone() };
+    let first = panel(&project, group);
+    let name = words::another_way(&first.name);
+    Some(CutPanel { again: words::continued(&name), name, before: vec![said(&words::why_another_way())], ..first })
 }
 
 fn panel(project: &Project, group: &[usize]) -> CutPanel {
@@ -72,8 +92,9 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
             })
             .collect(),
         have: said(&words::have(sheets)),
-        items: items(project, first, sheets),
+        items: items(project, group, sheets),
         left: left(project, group),
+        slack: said(&tell::slack(design, first, sheets)),
     }
 }
 
@@ -102,12 +123,17 @@ fn before(project: &Project, group: &[usize]) -> Vec<Line> {
         .collect()
 }
 
-fn items(project: &Project, sheet: &SheetPlan, sheets: u32) -> Vec<Said> {
+fn items(project: &Project, group: &[usize], sheets: u32) -> Vec<Said> {
     let design = &project.design;
-    sheet
+    let spares = project.plan.spares_after(design, group);
+    project.plan.sheets[group[0]]
         .pieces()
         .into_iter()
-        .map(|(piece, count)| said(&words::pieces(count * sheets, &design.piece(piece).name, design.ring(piece))))
+        .map(|(piece, count)| {
+            let line = words::pieces(count * sheets, &design.piece(piece).name, design.ring(piece));
+            let spare = spares.iter().find(|(other, _)| *other == piece);
+            said(&spare.map_or(line.clone(), |(_, count)| line.text(words::of_them_spare(*count))))
+        })
         .collect()
 }
 

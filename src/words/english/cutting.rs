@@ -8,28 +8,29 @@ use crate::words::Line;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Taken<'a> {
     /// The whole sheet.
-    Sheet,
-    /// One loose part of this size.
-    Part {
-        /// `12 x 5`.
-        size: &'a str,
-        /// Longer than twice its width.
-        strip: bool,
+    Sheet {
+        /// How often.
+        times: u32,
     },
-    /// Several loose parts of one size.
-    Parts {
-        /// How many.
-        count: u32,
-        /// `12 x 5`.
-        size: &'a str,
-        /// Longer than twice their width.
-        strip: bool,
-    },
-    /// Several loose parts of different sizes.
-    Mixed {
-        /// How many.
-        count: u32,
-    },
+    /// Loose parts of one size that are cut alike.
+    Parts(Alike<'a>),
+    /// Loose parts that differ in size or in how often they are cut.
+    Mixed(&'a [Alike<'a>]),
+}
+
+/// Loose parts of one size, each cut equally often.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Alike<'a> {
+    /// How many of them the row cuts.
+    pub count: u32,
+    /// How many of that size there are to cut when the row begins.
+    pub there: u32,
+    /// `12 x 5`.
+    pub size: &'a str,
+    /// Longer than twice their width.
+    pub strip: bool,
+    /// How often each is cut.
+    pub times: u32,
 }
 
 /// What a row gives.
@@ -43,6 +44,8 @@ pub enum Given {
         name: String,
         /// Its ring.
         ring: u32,
+        /// Whether they show the back of the paper.
+        back: bool,
     },
     /// Parts that are cut further.
     Parts {
@@ -68,24 +71,53 @@ fn noun(strip: bool) -> &'static str {
     if strip { "strip" } else { "part" }
 }
 
-fn taken(from: Taken<'_>) -> Line {
-    match from {
-        Taken::Sheet => Line::plain("the sheet"),
-        Taken::Part { size, strip } => Line::plain("the ").measure(size).text(format!(" {}", noun(strip))),
-        Taken::Parts { count: 2, size, strip } => {
-            Line::plain("both ").measure(size).text(format!(" {}", plural(noun(strip))))
+fn often(times: u32) -> String {
+    if times == 1 { "once".to_owned() } else { format!("{times} times") }
+}
+
+/// Parts by their size: "the 12 x 5 strip", "both 12 x 5 strips", "two of the three 12 x 5 strips".
+fn alike(of: Alike<'_>) -> Line {
+    let Alike { count, there, size, strip, .. } = of;
+    let (one, many) = (noun(strip).to_owned(), plural(noun(strip)));
+    let (words, name) = match (count, there) {
+        (1, 0 | 1) => ("the ".to_owned(), one),
+        (1, 2) => ("either ".to_owned(), one),
+        (1, _) => (format!("any of the {} ", counted_word(there)), many),
+        (count, there) if count < there => (format!("{} of the {} ", counted_word(count), counted_word(there)), many),
+        (2, _) => ("both ".to_owned(), many),
+        (count, _) => (format!("all {} ", counted_word(count)), many),
+    };
+    Line::plain(words).measure(size).text(format!(" {name}"))
+}
+
+/// Each lot with how often it is cut: "the 12 x 5 part once, two of the 9 x 5 parts 3 times each".
+fn each_lot(lots: &[Alike<'_>]) -> Line {
+    let mut line = Line::new();
+    for (n, lot) in lots.iter().enumerate() {
+        if n > 0 {
+            line = line.text(", ");
         }
-        Taken::Parts { count, size, strip } => {
-            Line::plain(format!("all {} ", counted_word(count))).measure(size).text(format!(" {}", plural(noun(strip))))
-        }
-        Taken::Mixed { count: 2 } => Line::plain("both parts"),
-        Taken::Mixed { count } => Line::plain(format!("all {} parts", counted_word(count))),
+        // A lot of which another is cut otherwise: the reader may take any of them.
+        let named = if lot.count < lot.there {
+            let words = format!("{} ", counted_word(lot.count));
+            let noun = noun(lot.strip);
+            let noun = if lot.count == 1 { noun.to_owned() } else { plural(noun) };
+            Line::plain(words).measure(lot.size).text(format!(" {noun}"))
+        } else {
+            alike(*lot)
+        };
+        let each = if lot.count == 1 { "" } else { " each" };
+        line = line.then(named).text(format!(" {}{each}", often(lot.times)));
     }
+    line
 }
 
 fn given(part: &Given) -> Option<Line> {
     match part {
-        Given::Pieces { count, name, ring } => Some(counted_ring(*count, name, *ring)),
+        Given::Pieces { count, name, ring, back } => {
+            let line = counted_ring(*count, name, *ring);
+            Some(if *back { line.text(" showing the back") } else { line })
+        }
         Given::Parts { count, size, strip } => {
             Some(Line::plain(format!("{}, ", counted(*count, noun(*strip)))).measure(size.clone()))
         }
@@ -112,48 +144,76 @@ fn rest_of(gives: &[Given]) -> Line {
 }
 
 /// A row as the table beside the diagram says it; the measure stands in its own column:
-/// "From the left of both 12 x 5 strips cut 6 panels (3). i is left over."
+/// "From the left of both 12 x 5 strips cut 6 panels (3). i is left over." Where the parts are not
+/// cut alike: "From the left cut the 9 x 5 part once, the 12 x 5 part 2 times: 3 panels (3)."
 #[must_use]
 pub fn row(from: Edge, what: Taken<'_>, gives: &[Given]) -> Line {
     let given: Vec<Line> = gives.iter().filter_map(given).collect();
-    let start = Line::plain(format!("From the {} of ", from.word())).then(taken(what)).text(" cut ");
+    let parts = match what {
+        Taken::Sheet { .. } => Line::plain("the sheet"),
+        Taken::Parts(of) => alike(of),
+        Taken::Mixed(lots) => {
+            let line = Line::plain(format!("From the {} cut ", from.word())).then(each_lot(lots));
+            let line = if given.is_empty() { line } else { line.text(": ").then(listed(given)) };
+            return line.text(".").then(rest_of(gives));
+        }
+    };
+    let start = Line::plain(format!("From the {} of ", from.word())).then(parts);
     let line = if given.is_empty() {
-        Line::plain(format!("From the {} of ", from.word())).then(taken(what)).text(" cut once")
+        let times = match what {
+            Taken::Sheet { times } | Taken::Parts(Alike { times, .. }) => times,
+            Taken::Mixed(_) => 1,
+        };
+        start.text(format!(" cut {}", often(times)))
     } else {
-        start.then(listed(given))
+        start.text(" cut ").then(listed(given))
     };
     line.text(".").then(rest_of(gives))
 }
 
 /// A row that stands without the picture and without a table:
-/// "Put the left edge of both 12 x 5 strips on 3 3/4 in and cut. Do it 3 times in all. It gives 6 panels (3)."
+/// "Put the left edge of both 12 x 5 strips on 3 3/4 in and cut. Do it 3 times with each, 6 times in
+/// all. It gives 6 panels (3)." Where the parts are not cut alike:
+/// "Put the left edge on 3 3/4 in and cut the 9 x 5 part once, the 12 x 5 part 2 times."
 #[must_use]
-pub fn whole_row(from: Edge, what: Taken<'_>, measure: &str, cuts: u32, gives: &[Given]) -> Line {
-    let mut line = Line::plain(format!("Put the {} edge of ", from.word()))
-        .then(match what {
-            Taken::Parts { count: 2, size, strip } => {
-                Line::plain("each of the two ").measure(size).text(format!(" {}", plural(noun(strip))))
+pub fn whole_row(from: Edge, what: Taken<'_>, measure: &str, gives: &[Given]) -> Line {
+    let put = |of: Line| {
+        Line::plain(format!("Put the {} edge of ", from.word()))
+            .then(of)
+            .text(" on ")
+            .measure(measure)
+            .text(" and cut.")
+    };
+    let line = match what {
+        Taken::Sheet { times } => put(Line::plain("the sheet")).text(again(times)),
+        Taken::Parts(of) if of.count == 1 => put(alike(of)).text(again(of.times)),
+        Taken::Parts(of) => {
+            let parts = plural(noun(of.strip));
+            let each = if of.count < of.there {
+                Line::plain(format!("each of {} of the {} ", counted_word(of.count), counted_word(of.there)))
+            } else {
+                Line::plain(format!("each of the {} ", counted_word(of.count)))
+            };
+            let line = put(each.measure(of.size).text(format!(" {parts}")));
+            if of.times == 1 {
+                line
+            } else {
+                line.text(format!(" Do it {} times with each, {} times in all.", of.times, of.times * of.count))
             }
-            Taken::Parts { count, size, strip } => Line::plain(format!("each of the {} ", counted_word(count)))
-                .measure(size)
-                .text(format!(" {}", plural(noun(strip)))),
-            Taken::Mixed { count } => Line::plain(format!("each of the {} parts", counted_word(count))),
-            other => taken(other),
-        })
-        .text(" on ")
-        .measure(measure)
-        .text(" and cut.");
-    if cuts > 1 {
-        line = line.text(format!(
-            " Do it {cuts} times{}.",
-            if matches!(what, Taken::Sheet | Taken::Part { .. }) { "" } else { " in all" }
-        ));
-    }
+        }
+        Taken::Mixed(lots) => Line::plain(format!("Put the {} edge on ", from.word()))
+            .measure(measure)
+            .text(" and cut ")
+            .then(each_lot(lots))
+            .text("."),
+    };
     let given: Vec<Line> = gives.iter().filter_map(given).collect();
-    if !given.is_empty() {
-        line = line.text(" It gives ").then(listed(given)).text(".");
-    }
+    let line = if given.is_empty() { line } else { line.text(" It gives ").then(listed(given)).text(".") };
     line.then(rest_of(gives))
+}
+
+fn again(times: u32) -> String {
+    if times == 1 { String::new() } else { format!(" Do it {times} times.") }
 }
 
 /// What a sheet is, beside its name: "1 sheet, 12 x 12 in, one-way".
@@ -209,6 +269,86 @@ pub fn you_have(sheets: u32, pieces: &[(u32, String, u32)]) -> Line {
     })
     .then(listed(parts.collect()))
     .text(".")
+}
+
+/// After what a sheet gives, or all of them: "1 lantern (4) to spare."
+#[must_use]
+pub fn to_spare(pieces: &[(u32, String, u32)]) -> Line {
+    let parts = pieces.iter().map(|(count, name, ring)| counted_ring(*count, name, *ring));
+    listed(parts.collect()).text(" to spare.")
+}
+
+/// The smallest sheet that will do, printed measures kept:
+/// "Works on sheets down to 11 5/8 x 11 3/4 in." An edge strip beside the stated size is not in it.
+#[must_use]
+pub fn works_down_to(size: &str, strip_beside: bool) -> Line {
+    let line = Line::plain("Works on sheets down to ").measure(size);
+    line.text(if strip_beside { ", the edge strip not counted." } else { "." })
+}
+
+/// Where no smaller sheet will do.
+#[must_use]
+pub fn full_size(sheets: u32) -> Line {
+    Line::plain(if sheets == 1 { "The sheet must be full size." } else { "The sheets must be full size." })
+}
+
+/// From which edges another way measures in one direction.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Edges {
+    /// From the edges of the first way.
+    Same,
+    /// From those opposite.
+    Opposite,
+    /// From both in turn.
+    InTurn,
+}
+
+/// The title over another way to cut: "Another way to cut, 1 of 3".
+#[must_use]
+pub fn another_way(number: u32, of: u32) -> String {
+    if of == 1 { "Another way to cut".to_owned() } else { format!("Another way to cut, {number} of {of}") }
+}
+
+/// How another way differs from the first: "Measured from the bottom instead of the top, with the
+/// first cut the other way." `lying` is the number of pieces on their side, where it is another.
+#[must_use]
+pub fn differs(across: Edges, up: Edges, other_parts: Option<(bool, Option<u32>)>) -> String {
+    let edges = |edges: Edges, first: &str, other: &str| match edges {
+        Edges::Same => None,
+        Edges::Opposite => Some(format!("from the {other} instead of the {first}")),
+        Edges::InTurn => Some(format!("from the {first} and the {other} in turn")),
+    };
+    let measured: Vec<String> = edges(up, "top", "bottom").into_iter().chain(edges(across, "left", "right")).collect();
+    let mut clauses = Vec::new();
+    if !measured.is_empty() {
+        clauses.push(format!("measured {}", measured.join(" and ")));
+    }
+    if let Some((first_cut, lying)) = other_parts {
+        if first_cut {
+            clauses.push("the first cut the other way".to_owned());
+        }
+        match lying {
+            Some(0) => clauses.push("no piece on its side".to_owned()),
+            Some(1) => clauses.push("1 piece on its side".to_owned()),
+            Some(count) => clauses.push(format!("{count} pieces on their side")),
+            None if !first_cut => clauses.push("other parts".to_owned()),
+            None => {}
+        }
+    }
+    format!("{}.", capital(&clauses.join(", ")))
+}
+
+/// Beside a paper that another way cuts as the first does.
+pub const AS_BEFORE: &str = "cut as before.";
+
+/// Where there is no other way, or fewer than were asked for.
+#[must_use]
+pub fn no_more_ways(found: u32) -> String {
+    match found {
+        0 => "No other way of equal worth was found.".to_owned(),
+        1 => "No more than 1 other way of equal worth was found.".to_owned(),
+        _ => format!("No more than {found} other ways of equal worth were found."),
+    }
 }
 
 /// The pencil arrow that saves one-way paper.

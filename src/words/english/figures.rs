@@ -26,6 +26,12 @@ pub const fn up() -> &'static str {
     "up"
 }
 
+/// In a piece that shows the back of the paper.
+#[must_use]
+pub const fn back() -> &'static str {
+    "back"
+}
+
 /// `1:2` or `1:2.5`, from the larger number in tenths.
 #[must_use]
 pub fn bare_scale(tenths: u32) -> String {
@@ -137,10 +143,11 @@ pub fn cuts_told(first: u32, count: u32, edge: &str, measure: &str) -> String {
     }
 }
 
-/// `4 of panel (3), 3 3/4 x 5 as they lie`.
+/// `4 of panel (3), 3 3/4 x 5 as they lie`; from the back of the paper where `back`.
 #[must_use]
-pub fn pieces_told(count: u32, name: &str, ring: u32, size: &str) -> String {
-    format!("{}, {size}", counted(count, name, ring))
+pub fn pieces_told(count: u32, name: &str, ring: u32, size: &str, back: bool) -> String {
+    let back = if back { " from the back" } else { "" };
+    format!("{}{back}, {size}", counted(count, name, ring))
 }
 
 /// A cutting diagram.

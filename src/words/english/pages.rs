@@ -277,6 +277,18 @@ pub fn continued(name: &str) -> String {
     format!("{name}, continued")
 }
 
+/// Title of a panel with another way to cut the same sheets.
+#[must_use]
+pub fn another_way(panel: &str) -> String {
+    format!("Another way to cut {panel}")
+}
+
+/// What another way is for.
+#[must_use]
+pub fn why_another_way() -> Line {
+    Line::plain("For paper whose pattern differs at its edges: other pieces come from there.")
+}
+
 /// Before the boxes to tick under a diagram's words.
 #[must_use]
 pub fn have(sheets: u32) -> Line {
@@ -291,6 +303,12 @@ pub fn have(sheets: u32) -> Line {
 #[must_use]
 pub fn pieces(count: u32, name: &str, ring: u32) -> Line {
     Line::plain(format!("{} ", counted(count, name))).ring(ring)
+}
+
+/// Behind the number of a piece of which there are more than the cards need: ", 1 to spare".
+#[must_use]
+pub fn of_them_spare(count: u32) -> String {
+    format!(", {count} to spare")
 }
 
 /// "Left over: i 12 x 1 1/2 · ii 3/4 x 5, 2 of them": number, size, how many.

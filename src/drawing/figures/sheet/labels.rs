@@ -3,7 +3,7 @@
 
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, centred, ring_radius};
-use crate::drawing::scene::{Anchor, At, Lettering};
+use crate::drawing::scene::{Anchor, At, Item, Lettering, Role};
 use crate::drawing::text;
 
 const UM: i64 = 1000;
@@ -16,36 +16,118 @@ const CLEAR: i64 = 900 * UM;
 /// A leftover's numeral may come this near to its edges.
 const EDGE: i64 = 500 * UM;
 
+/// What is said of a piece.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Said {
+    /// Its ring number.
+    pub(super) ring: u32,
+    /// Its size as it lies.
+    pub(super) size: String,
+    /// What else.
+    pub(super) tag: Option<Tag>,
+}
+
+/// What is said of a piece besides ring and size.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) enum Tag {
+    /// The name of a leftover that is kept.
+    Name(String),
+    /// That it shows the back of the paper, and where the back's "up" points to on the sheet.
+    Back(String, Option<Points>),
+}
+
+/// Where an arrow points to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Points {
+    /// To the top of the sheet.
+    Up,
+    /// To its bottom.
+    Down,
+}
+
+/// Height and width of the small arrow of a back's "up", and the gap before it.
+const ARROW: (i64, i64, i64) = (3600 * UM, 1600 * UM, 900 * UM);
+
+impl Tag {
+    const fn lettering(&self) -> Lettering {
+        match self {
+            Self::Name(_) => Lettering::Small,
+            Self::Back(..) => Lettering::UpWord,
+        }
+    }
+
+    fn words(&self) -> &str {
+        match self {
+            Self::Name(words) | Self::Back(words, _) => words,
+        }
+    }
+
+    fn width(&self) -> i64 {
+        let arrow = if matches!(self, Self::Back(_, Some(_))) { ARROW.1 + ARROW.2 } else { 0 };
+        text::width(self.lettering(), self.words()) + arrow
+    }
+
+    fn height(&self) -> i64 {
+        let arrow = if matches!(self, Self::Back(_, Some(_))) { ARROW.0 } else { 0 };
+        text::cap_height(self.lettering()).max(arrow)
+    }
+
+    /// Puts it down, its left end halfway up at `left`.
+    fn put(&self, canvas: &mut Canvas, left: At) {
+        canvas.text(self.lettering(), centred(self.lettering(), left), Anchor::Start, self.words());
+        let Self::Back(words, Some(points)) = self else { return };
+        let x = left.x + text::width(self.lettering(), words) + ARROW.2 + ARROW.1 / 2;
+        let half = ARROW.0 / 2;
+        let up = match points {
+            Points::Up => -1,
+            Points::Down => 1,
+        };
+        let (tip, foot) = (At::new(x, left.y + up * half), At::new(x, left.y - up * half));
+        let neck = tip.moved(0, -up * 1600 * UM);
+        canvas.line(Role::Up, neck, foot);
+        let points = vec![tip, neck.moved(ARROW.1 / 2, 0), neck.moved(-ARROW.1 / 2, 0)];
+        canvas.items.push(Item::Path { role: Role::UpHead, points, closed: true });
+        canvas.taken.push(Area::round(At::new(x, left.y), ARROW.1, ARROW.0));
+    }
+}
+
 /// How a piece says what it is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Label {
-    /// Ring over size.
+    /// Ring over size over what else there is.
     Over,
-    /// Ring beside size.
+    /// All of it beside each other.
     Beside,
-    /// The bare number.
+    /// The bare number, over what else there is.
     Bare,
     /// Outside, with a leader.
     Leader,
 }
 
-/// Width of ring and size beside each other.
-fn beside_width(ring: u32, size: &str) -> i64 {
-    2 * ring_radius(ring) + SIDE + text::width(Lettering::Figure, size)
+/// Width of ring, size and tag beside each other.
+fn beside_width(said: &Said) -> i64 {
+    let tag = said.tag.as_ref().map_or(0, |tag| SIDE + tag.width());
+    2 * ring_radius(said.ring) + SIDE + text::width(Lettering::Figure, &said.size) + tag
+}
+
+/// Height of a tag under something else.
+fn under(said: &Said) -> i64 {
+    said.tag.as_ref().map_or(0, |tag| GAP + tag.height())
 }
 
 /// The label that a piece has room for.
-pub(super) fn label_for(area: Area, ring: u32, size: &str) -> Label {
-    let diameter = 2 * ring_radius(ring);
-    let over_height = diameter + GAP + text::cap_height(Lettering::Figure);
-    let width = text::width(Lettering::Figure, size).max(diameter);
+pub(super) fn label_for(area: Area, said: &Said) -> Label {
+    let diameter = 2 * ring_radius(said.ring);
+    let over_height = diameter + GAP + text::cap_height(Lettering::Figure) + under(said);
+    let tag = said.tag.as_ref().map_or(0, Tag::width);
+    let width = text::width(Lettering::Figure, &said.size).max(diameter).max(tag);
     let fits = |width: i64, height: i64| area.width() >= width + 2 * CLEAR && area.height() >= height + 2 * CLEAR;
     if fits(width, over_height) {
         Label::Over
-    } else if fits(beside_width(ring, size), diameter) {
+    } else if fits(beside_width(said), diameter) {
         Label::Beside
-    } else if area.width() >= text::width(Lettering::Bare, &ring.to_string()) + 900 * UM
-        && area.height() >= text::cap_height(Lettering::Bare) + 900 * UM
+    } else if area.width() >= text::width(Lettering::Bare, &said.ring.to_string()).max(tag) + 900 * UM
+        && area.height() >= text::cap_height(Lettering::Bare) + under(said) + 900 * UM
     {
         Label::Bare
     } else {
@@ -54,39 +136,50 @@ pub(super) fn label_for(area: Area, ring: u32, size: &str) -> Label {
 }
 
 /// The room that a label takes in its piece; with it hatching and flags keep clear.
-pub(super) fn room(area: Area, label: Label, ring: u32, size: &str) -> Vec<Area> {
+pub(super) fn room(area: Area, label: Label, said: &Said) -> Vec<Area> {
     let mut canvas = Canvas::new();
-    put(&mut canvas, area, label, ring, size);
+    put(&mut canvas, area, label, said);
     canvas.taken
 }
 
 /// Puts a label in the middle of its piece.
-pub(super) fn put(canvas: &mut Canvas, area: Area, label: Label, ring: u32, size: &str) {
+pub(super) fn put(canvas: &mut Canvas, area: Area, label: Label, said: &Said) {
     let middle = area.middle();
-    let radius = ring_radius(ring);
+    let radius = ring_radius(said.ring);
+    // A tag under what reaches down to `bottom`.
+    let put_under = |canvas: &mut Canvas, bottom: i64| {
+        if let Some(tag) = &said.tag {
+            tag.put(canvas, At::new(middle.x - tag.width() / 2, bottom + GAP + tag.height() / 2));
+        }
+    };
     match label {
         Label::Over => {
             let cap = text::cap_height(Lettering::Figure);
-            let top = middle.y - (2 * radius + GAP + cap) / 2;
-            canvas.ring(At::new(middle.x, top + radius), ring);
-            canvas.text(Lettering::Figure, At::new(middle.x, top + 2 * radius + GAP + cap), Anchor::Middle, size);
+            let top = middle.y - (2 * radius + GAP + cap + under(said)) / 2;
+            let baseline = top + 2 * radius + GAP + cap;
+            canvas.ring(At::new(middle.x, top + radius), said.ring);
+            canvas.text(Lettering::Figure, At::new(middle.x, baseline), Anchor::Middle, &said.size);
+            put_under(canvas, baseline);
         }
-        Label::Beside => {
-            let left = middle.x - beside_width(ring, size) / 2;
-            put_beside(canvas, At::new(left, middle.y), ring, size);
-        }
+        Label::Beside => put_beside(canvas, At::new(middle.x - beside_width(said) / 2, middle.y), said),
         Label::Bare => {
-            canvas.centred_text(Lettering::Bare, middle, &ring.to_string());
+            let cap = text::cap_height(Lettering::Bare);
+            let at = middle.moved(0, -under(said) / 2);
+            canvas.centred_text(Lettering::Bare, at, &said.ring.to_string());
+            put_under(canvas, at.y + cap / 2);
         }
         Label::Leader => {}
     }
 }
 
-fn put_beside(canvas: &mut Canvas, left: At, ring: u32, size: &str) {
-    let radius = ring_radius(ring);
-    canvas.ring(left.moved(radius, 0), ring);
-    let at = centred(Lettering::Figure, left.moved(2 * radius + SIDE, 0));
-    canvas.text(Lettering::Figure, at, Anchor::Start, size);
+fn put_beside(canvas: &mut Canvas, left: At, said: &Said) {
+    let radius = ring_radius(said.ring);
+    canvas.ring(left.moved(radius, 0), said.ring);
+    let start = left.moved(2 * radius + SIDE, 0);
+    canvas.text(Lettering::Figure, centred(Lettering::Figure, start), Anchor::Start, &said.size);
+    if let Some(tag) = &said.tag {
+        tag.put(canvas, start.moved(text::width(Lettering::Figure, &said.size) + SIDE, 0));
+    }
 }
 
 /// Width of a leftover's numeral and size beside each other.
@@ -169,8 +262,8 @@ fn free_spot(canvas: &Canvas, area: Area, width: i64, height: i64) -> Option<At>
 
 /// A label that stands apart from what it names.
 pub(super) enum Apart {
-    /// A piece: ring and size.
-    Piece(u32, String),
+    /// A piece.
+    Piece(Said),
     /// A leftover: numeral and size, or the numeral alone.
     Leftover(String, Option<String>),
 }
@@ -178,7 +271,7 @@ pub(super) enum Apart {
 impl Apart {
     fn width(&self) -> i64 {
         match self {
-            Self::Piece(ring, size) => beside_width(*ring, size),
+            Self::Piece(said) => beside_width(said),
             Self::Leftover(numeral, None) => text::width(Lettering::Numeral, numeral),
             Self::Leftover(numeral, Some(size)) => {
                 text::width(Lettering::Numeral, numeral) + SIDE + text::width(Lettering::Leftover, size)
@@ -188,14 +281,14 @@ impl Apart {
 
     fn height(&self) -> i64 {
         match self {
-            Self::Piece(ring, _) => 2 * ring_radius(*ring),
+            Self::Piece(said) => 2 * ring_radius(said.ring),
             Self::Leftover(..) => text::cap_height(Lettering::Numeral),
         }
     }
 
     fn put(&self, canvas: &mut Canvas, left: At) {
         match self {
-            Self::Piece(ring, size) => put_beside(canvas, left, *ring, size),
+            Self::Piece(said) => put_beside(canvas, left, said),
             Self::Leftover(numeral, size) => {
                 let at = centred(Lettering::Numeral, left);
                 canvas.text(Lettering::Numeral, at, Anchor::Start, numeral);

@@ -7,7 +7,7 @@ mod flags;
 mod labels;
 
 use crate::cutting::plan::{Part, SheetPlan, Use};
-use crate::design::model::{Pattern, PieceId};
+use crate::design::model::{Pattern, PieceId, PieceKind, TurnedOver, VersionId};
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, put_up, text_area};
 use crate::drawing::hatch::hatch_of;
@@ -19,7 +19,7 @@ use crate::project::Project;
 use crate::words::english::figures as words;
 use crate::words::roman;
 use flags::Ground;
-use labels::{Apart, Label, Surroundings};
+use labels::{Apart, Label, Points, Said, Surroundings, Tag};
 
 const UM: i64 = 1000;
 /// The sheet's left edge in the figure: room for flags. More where a plan has wider flags, but the
@@ -60,8 +60,7 @@ fn scale_of(whole: Rect) -> u32 {
 struct Labelled {
     area: Area,
     label: Label,
-    ring: u32,
-    size: String,
+    said: Said,
 }
 
 struct Figure<'a> {
@@ -95,9 +94,10 @@ impl<'a> Figure<'a> {
             .parts
             .iter()
             .filter_map(|part| match part.r#use {
-                Use::Piece { piece, .. } => {
+                Use::Piece { piece, version, .. } => {
                     let (ring, size, area) = (self.ring(piece), self.size(part), self.frame.area(part.rect));
-                    Some(Labelled { area, label: labels::label_for(area, ring, &size), ring, size })
+                    let said = Said { ring, size, tag: self.tag(piece, version) };
+                    Some(Labelled { area, label: labels::label_for(area, &said), said })
                 }
                 _ => None,
             })
@@ -105,7 +105,27 @@ impl<'a> Figure<'a> {
     }
 
     fn rooms(&self, labelled: &[Labelled]) -> Vec<Vec<Area>> {
-        labelled.iter().map(|own| labels::room(own.area, own.label, own.ring, &own.size)).collect()
+        labelled.iter().map(|own| labels::room(own.area, own.label, &own.said)).collect()
+    }
+
+    /// A kept leftover says its name, a piece that shows the back of the paper says so.
+    fn tag(&self, piece: PieceId, version: Option<VersionId>) -> Option<Tag> {
+        let design = &self.project.design;
+        let settled = design.piece(piece);
+        if matches!(settled.kind, PieceKind::Kept { .. }) {
+            return Some(Tag::Name(settled.name.clone()));
+        }
+        let back = design.paper(self.plan.paper).back?;
+        // The sheet lies with its front up: turned over like a wall calendar, the back's "up" is
+        // its foot.
+        let points = match back.turned_over {
+            TurnedOver::LeftToRight => Points::Up,
+            TurnedOver::TopToBottom => Points::Down,
+        };
+        let directed = back.pattern != Pattern::Any;
+        design
+            .shows_back(self.plan.paper, piece, version)
+            .then(|| Tag::Back(words::back().to_owned(), directed.then_some(points)))
     }
 
     /// All cuts, and the flags in their places.
@@ -168,7 +188,7 @@ impl<'a> Figure<'a> {
             self.canvas.line(Role::Cut, line.from, line.to);
         }
         for own in &labelled {
-            labels::put(&mut self.canvas, own.area, own.label, own.ring, &own.size);
+            labels::put(&mut self.canvas, own.area, own.label, &own.said);
         }
         self.canvas.taken.extend(whole_labels);
         flags::draw(&mut self.canvas, &standing);
@@ -247,21 +267,19 @@ impl<'a> Figure<'a> {
     }
 
     fn label_small(&mut self, labelled: &[Labelled], waste: &[Area]) {
-        let mut groups: Vec<(u32, String, Vec<Area>)> = Vec::new();
-        for Labelled { area, label, ring, size } in labelled {
+        let mut groups: Vec<(&Said, Vec<Area>)> = Vec::new();
+        for Labelled { area, label, said } in labelled {
             if *label != Label::Leader {
                 continue;
             }
-            let alike = groups
-                .iter_mut()
-                .find(|(other, other_size, areas)| other == ring && other_size == size && carries_on(areas, *area));
+            let alike = groups.iter_mut().find(|(other, areas)| *other == said && carries_on(areas, *area));
             match alike {
-                Some((.., areas)) => areas.push(*area),
-                None => groups.push((*ring, size.clone(), vec![*area])),
+                Some((_, areas)) => areas.push(*area),
+                None => groups.push((said, vec![*area])),
             }
         }
-        for (ring, size, areas) in groups {
-            let apart = Apart::Piece(ring, size);
+        for (said, areas) in groups {
+            let apart = Apart::Piece(said.clone());
             let around = Surroundings { sheet: self.area, waste, beside: self.beside() };
             let _ = labels::put_apart(&mut self.canvas, &apart, &areas, &around);
         }
@@ -352,14 +370,18 @@ fn alt(project: &Project, sheet: &SheetPlan, index: usize) -> String {
         .map(|row| words::cuts_told(row.n, row.cuts, row.from.word(), &row.measure.number(units)))
         .collect();
     let unit = sheet.width.unit();
-    let mut pieces: Vec<(PieceId, String, u32)> = Vec::new();
+    let mut pieces: Vec<(PieceId, bool, String, u32)> = Vec::new();
     for part in &sheet.parts {
         let size = words::size(&part.rect.size(unit).numbers(units));
         match part.r#use {
-            Use::Piece { piece, .. } => {
-                match pieces.iter_mut().find(|(other, other_size, _)| *other == piece && *other_size == size) {
+            Use::Piece { piece, version, .. } => {
+                let back = design.shows_back(sheet.paper, piece, version);
+                let alike = pieces.iter_mut().find(|(other, other_back, other_size, _)| {
+                    (*other, *other_back, other_size.as_str()) == (piece, back, size.as_str())
+                });
+                match alike {
                     Some((.., count)) => *count += 1,
-                    None => pieces.push((piece, size, 1)),
+                    None => pieces.push((piece, back, size, 1)),
                 }
             }
             Use::Divided | Use::Leftover | Use::EdgeStrip => {}
@@ -368,10 +390,12 @@ fn alt(project: &Project, sheet: &SheetPlan, index: usize) -> String {
     let numbered = project.plan.leftovers().into_iter().filter(|left| left.sheet == index && left.number > 0);
     let leftovers: Vec<(u32, String)> =
         numbered.map(|left| (left.number, words::size(&left.size.numbers(units)))).collect();
-    pieces.sort_by_key(|(piece, ..)| *piece);
+    pieces.sort_by_key(|(piece, back, ..)| (*piece, *back));
     let pieces: Vec<String> = pieces
         .into_iter()
-        .map(|(piece, size, count)| words::pieces_told(count, &design.piece(piece).name, design.ring(piece), &size))
+        .map(|(piece, back, size, count)| {
+            words::pieces_told(count, &design.piece(piece).name, design.ring(piece), &size, back)
+        })
         .collect();
     let whole = format!("{} x {} {}", sheet.width.number(units), sheet.height.number(units), units.sign());
     words::sheet(&design.paper(sheet.paper).name, &words::size(&whole), &cuts, &pieces, &leftovers)
