@@ -66,6 +66,9 @@ pub struct Row {
 /// piece, or its ruler has no step.
 #[must_use]
 pub fn sizes(design: &Design, what: Resized, ways: Ways, steps: i32, limits: &Limits) -> Option<SizeTable> {
+    // How many cards is searched as far as ever; with how few cuts is not, for it is the longest
+    // search of all and a row is only compared with its neighbours.
+    let limits = &Limits { ways: 0, ..*limits };
     let step = design.workshop.ruler;
     size_of(design, what)?;
     if step.nm() <= 0 {

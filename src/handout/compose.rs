@@ -6,6 +6,7 @@
 mod cutting;
 mod front;
 mod making;
+mod others;
 mod supplies;
 
 use super::data::{Draft, Figure, Footer, HandoutData, Scrap, SwatchPage, said};
@@ -46,6 +47,7 @@ pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutDat
         }),
         front: front::page(project),
         cutting: cutting::pages(project),
+        others: others::pages(project),
         together: making::pages(project),
         supplies: supplies::pages(project),
         swatch: swatch(project),

@@ -283,6 +283,12 @@ pub fn another_way(panel: &str) -> String {
     format!("Another way to cut {panel}")
 }
 
+/// Title of a panel of other sheets: "Dusk, from 4 of 6 x 6 in".
+#[must_use]
+pub fn from_other_sheets(panel: &str, sheets: &str) -> String {
+    format!("{panel}, from {sheets}")
+}
+
 /// What another way is for.
 #[must_use]
 pub fn why_another_way() -> Line {
