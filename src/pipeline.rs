@@ -4,8 +4,10 @@
 //! the findings of all of them. Must never know a file, a terminal or a page.
 
 use crate::assembly::sequence::sequence;
+use crate::cutting::plan::CutPlan;
 use crate::cutting::search;
 use crate::cutting::verify::{Fault, verify};
+use crate::design::model::Design;
 use crate::design::{nodes, settle};
 use crate::diagnostic::{Finding, Severity};
 use crate::layout::place::place;
@@ -32,35 +34,72 @@ impl Outcome {
     }
 }
 
-/// Runs a design through every stage. `stem` is the file's name without its ending.
+/// A design read and settled, before anything is placed or planned.
+#[derive(Debug, Clone, Default)]
+pub struct Settled {
+    /// One design an edition, in the order asked for, where it could be settled.
+    pub designs: Vec<Design>,
+    /// What is wrong with each edition so far.
+    pub found: Vec<(Units, Vec<Finding>)>,
+}
+
+impl Settled {
+    /// The findings of all editions, and more about what one of them was changed to.
+    #[must_use]
+    pub fn findings_with(&self, more: Vec<Finding>) -> Vec<Finding> {
+        let mut findings = merge(self.found.clone());
+        findings.extend(more);
+        findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+        findings
+    }
+}
+
+/// Reads and settles a design for each edition. `stem` is the file's name without its ending.
 #[must_use]
-pub fn run(source: &Source, stem: &str) -> Outcome {
+pub fn settle(source: &Source, stem: &str) -> Settled {
     let root = match nodes::read(source) {
         Ok(root) => root,
-        Err(finding) => return Outcome { editions: Vec::new(), findings: vec![finding] },
+        Err(finding) => return Settled { designs: Vec::new(), found: vec![(Units::Inch, vec![finding])] },
     };
     let mut editions = settle::units_asked(&root);
     if editions.is_empty() {
         // A file for `cuts` need not say: its first length does.
         editions.push(settle::first_units(&root).unwrap_or(Units::Inch));
     }
-    let mut outcome = Outcome::default();
-    let mut found: Vec<(Units, Vec<Finding>)> = Vec::new();
-    for units in &editions {
-        let settled = settle::settle(&root, source, stem, *units);
-        let mut findings = settled.findings;
-        if let Some(design) = settled.design {
-            let layout = place(&design);
-            let plan = search::plan(&design);
-            let steps = sequence(&design, &plan);
-            let project = Project { design, layout, plan, steps };
-            findings.extend(rules::check(&project));
-            outcome.editions.push(project);
-        }
-        found.push((*units, findings));
+    let mut all = Settled::default();
+    for units in editions {
+        let settled = settle::settle(&root, source, stem, units);
+        all.designs.extend(settled.design);
+        all.found.push((units, settled.findings));
     }
-    outcome.findings = merge(found);
-    outcome
+    all
+}
+
+/// Runs a design through every stage. `stem` is the file's name without its ending.
+#[must_use]
+pub fn run(source: &Source, stem: &str) -> Outcome {
+    let Settled { designs, mut found } = settle(source, stem);
+    let mut editions = Vec::new();
+    for design in designs {
+        let units = design.units;
+        let plan = search::plan(&design);
+        let (project, findings) = finish(design, plan);
+        if let Some((_, found)) = found.iter_mut().find(|(edition, _)| *edition == units) {
+            found.extend(findings);
+        }
+        editions.push(project);
+    }
+    Outcome { editions, findings: merge(found) }
+}
+
+/// The stages after a plan, and what the rules find.
+#[must_use]
+pub fn finish(design: Design, plan: CutPlan) -> (Project, Vec<Finding>) {
+    let layout = place(&design);
+    let steps = sequence(&design, &plan);
+    let project = Project { design, layout, plan, steps };
+    let findings = rules::check(&project);
+    (project, findings)
 }
 
 /// The findings of all editions in the order of the text: what every edition finds alike stands

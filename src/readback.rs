@@ -3,14 +3,19 @@
 //!
 //! Takes a project, gives lines of text. Must never measure anything anew.
 
-use crate::design::model::{Along, Arrangement, Design, Fold, Glue, LayerId, Onto, PaperId, PieceId, VersionId};
+mod papers;
+
+use crate::design::model::{
+    Along, Arrangement, Design, Fold, Glue, LayerId, Onto, PieceId, PieceKind, Side, VersionId,
+};
 use crate::geometry::Edge;
 use crate::length::Length;
 use crate::project::Project;
 use crate::words::english::{check, counted, cutting, listed_words};
 
 /// The design as one edition prints it, a fact a line: the cards, each version, each layer with
-/// every border and gap, the sheets of each paper with what they give, and the cuts.
+/// every border and gap, the sheets of each paper with what they give and what is said of their
+/// cutting, and the cuts.
 #[must_use]
 pub fn read_back(project: &Project) -> Vec<String> {
     let design = &project.design;
@@ -29,9 +34,13 @@ pub fn read_back(project: &Project) -> Vec<String> {
     lines.extend(design.version_ids().filter_map(|id| version(design, id)));
     lines.extend(design.layer_ids().map(|id| layer(project, id)));
     if !design.has_front {
-        lines.extend(design.piece_ids().map(|id| piece(project, id)));
+        let written = |id: &PieceId| !matches!(design.piece(*id).kind, PieceKind::Kept { .. });
+        lines.extend(design.piece_ids().filter(written).map(|id| piece(project, id)));
     }
-    lines.extend(design.paper_ids().map(|id| paper(project, id)));
+    for id in design.paper_ids() {
+        lines.push(papers::sheets(project, id));
+        lines.extend(papers::said_of(project, id).into_iter().map(|line| format!("  {line}")));
+    }
     let plan = &project.plan;
     let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
     lines.push(cutting::totals(plan.cuts(), count(plan.sheets_used()), count(plan.diagrams())));
@@ -46,7 +55,10 @@ fn version(design: &Design, id: VersionId) -> Option<String> {
     let papers: Vec<String> = version
         .papers
         .iter()
-        .map(|(piece, paper)| format!("{} from {}", design.piece(*piece).name, design.paper(*paper).name))
+        .map(|(piece, paper)| {
+            let side = if design.side_of(*piece, id) == Side::Back { "the back of " } else { "" };
+            format!("{} from {side}{}", design.piece(*piece).name, design.paper(*paper).name)
+        })
         .collect();
     let cards = counted(version.cards, "card");
     Some(if papers.is_empty() {
@@ -168,39 +180,4 @@ fn piece(project: &Project, id: PieceId) -> String {
     let design = &project.design;
     let piece = design.piece(id);
     format!("{}: {}, {} a card.", piece.name, piece.size.in_units(project.units()), design.per_card(id))
-}
-
-fn paper(project: &Project, id: PaperId) -> String {
-    let design = &project.design;
-    let paper = design.paper(id);
-    let plans: Vec<_> = project.plan.sheets.iter().filter(|sheet| sheet.paper == id).collect();
-    let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
-    let used = plans.iter().fold(0_u32, |used, sheet| used.saturating_add(count(sheet.numbers.len())));
-    let mut pieces: Vec<(u32, String)> = Vec::new();
-    let mut spare: Vec<(u32, String)> = Vec::new();
-    for piece in design.piece_ids() {
-        let cut: u32 = plans
-            .iter()
-            .flat_map(|sheet| {
-                sheet.pieces().into_iter().map(|(cut, n)| (cut, n.saturating_mul(count(sheet.numbers.len()))))
-            })
-            .filter(|(cut, _)| *cut == piece)
-            .fold(0, |all, (_, n)| all.saturating_add(n));
-        if cut == 0 {
-            continue;
-        }
-        let wanted = design
-            .version_ids()
-            .filter(|version| design.paper_of(piece, *version) == Some(id))
-            .fold(0_u32, |all, version| {
-                all.saturating_add(design.version(version).cards.saturating_mul(design.per_card(piece)))
-            });
-        let name = design.piece(piece).name.clone();
-        if cut > wanted {
-            spare.push((cut - wanted, name.clone()));
-        }
-        pieces.push((cut, name));
-    }
-    let stated: Vec<_> = paper.sheets.iter().map(|kind| (kind.count, kind.size.in_units(project.units()))).collect();
-    check::sheets(&paper.name, used, &stated, &pieces, &spare)
 }

@@ -1,8 +1,10 @@
 //! Cutting: published instances, worked arithmetic, an independent brute force, the referee.
 
+mod by_hand;
 mod fewest;
 mod fixed;
 mod instances;
+mod whole;
 
 use crate::support::{demo, demos, run, sound};
 use proptest::prelude::*;
@@ -502,7 +504,7 @@ fn the_json_says_what_the_plan_says() {
     let text = std::fs::read_to_string(demo("lantern-row")).expect("the demo");
     let project = sound(&text);
     let value = trimwright::cutting::json::to_json(&project.design, &project.plan);
-    assert_eq!(value["version"], 0);
+    assert_eq!(value["version"], 1);
     assert_eq!(value["units"], "inch");
     assert_eq!(value["cards"], 8);
     assert_eq!(value["totals"]["sheets"], 8);

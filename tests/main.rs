@@ -11,3 +11,4 @@ mod reading;
 mod reports;
 mod sample;
 mod support;
+mod what_if;

@@ -91,6 +91,9 @@ fn every_size_on_the_pages_is_one_of_the_design_or_the_plan() {
         for part in project.plan.sheets.iter().flat_map(|sheet| &sheet.parts) {
             add(part.rect.size(Length::zero(project.units()).unit()));
         }
+        for sheet in &project.plan.sheets {
+            add(tell::least_size(design, sheet));
+        }
         for rect in project.layout.layers.iter().flat_map(|placed| placed.trimmed.iter().flatten()) {
             add(rect.size(Length::zero(project.units()).unit()));
         }

@@ -7,7 +7,7 @@ use super::model::{Action, Step};
 use crate::cutting::alternatives::Differs;
 use crate::cutting::lay::Measured;
 use crate::cutting::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
-use crate::design::model::{Along, Design, Fold, Glue, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
+use crate::design::model::{Along, Design, EdgeStrip, Fold, Glue, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
 use crate::geometry::{Edge, Rect};
 use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
@@ -188,25 +188,33 @@ pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
     cutting::sheet_note(u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX), &text, pattern_word(paper.pattern))
 }
 
-/// The smallest sheets that a sheet's rows still serve, as the paper's sheets are stated: an edge
+/// The smallest sheet that a sheet's rows still serve, as the paper's sheets are stated: an edge
 /// strip beside is not in it. Rounded up to the ruler's step, never past the sheet's own size.
 #[must_use]
-pub fn slack(design: &Design, sheet: &SheetPlan, sheets: u32) -> Line {
-    let paper = design.paper(sheet.paper);
-    let full = paper.sheets[sheet.kind].size;
-    let beside = paper.edge_strip.filter(|strip| strip.beside && !strip.width.is_zero());
+pub fn least_size(design: &Design, sheet: &SheetPlan) -> Size {
+    let full = design.paper(sheet.paper).sheets[sheet.kind].size;
     let least = |slack: Length, full: Length, side: bool| {
-        let strip = beside.filter(|strip| strip.edge.is_side() == side).map_or(0, |strip| strip.width.nm());
-        let (exact, step) = (slack.nm() - strip, design.workshop.ruler.nm().max(1));
-        let up = exact + (-exact).rem_euclid(step);
+        let strip = strip_beside(design, sheet).filter(|strip| strip.edge.is_side() == side);
+        let exact = slack.nm() - strip.map_or(0, |strip| strip.width.nm());
+        let up = exact + (-exact).rem_euclid(design.workshop.ruler.nm().max(1));
         Length::of(up.min(full.nm()), design.units)
     };
-    let least = Size::new(least(sheet.slack.width, full.width, true), least(sheet.slack.height, full.height, false));
-    if least == full {
+    Size::new(least(sheet.slack.width, full.width, true), least(sheet.slack.height, full.height, false))
+}
+
+fn strip_beside(design: &Design, sheet: &SheetPlan) -> Option<EdgeStrip> {
+    design.paper(sheet.paper).edge_strip.filter(|strip| strip.beside && !strip.width.is_zero())
+}
+
+/// What is said of the smallest sheet that will do.
+#[must_use]
+pub fn slack(design: &Design, sheet: &SheetPlan, sheets: u32) -> Line {
+    let least = least_size(design, sheet);
+    if least == design.paper(sheet.paper).sheets[sheet.kind].size {
         return cutting::full_size(sheets);
     }
     let text = format!("{} {}", least.numbers(design.units), design.units.sign());
-    cutting::works_down_to(&text, beside.is_some())
+    cutting::works_down_to(&text, strip_beside(design, sheet).is_some())
 }
 
 /// How another way to cut a sheet differs from the plan's.

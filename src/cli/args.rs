@@ -20,6 +20,8 @@ pub(super) enum Command {
     Check(Check),
     /// Print how the paper is cut
     Cuts(Cuts),
+    /// Show how many cards come out as one piece grows and shrinks
+    Sizes(Sizes),
     /// Publish designs as printable handouts
     Publish(Publish),
     /// Explain a rule, or list them all
@@ -56,6 +58,13 @@ pub(super) struct Cuts {
     /// Design file; one with only `cards`, `papers` and `pieces` will do
     #[arg(value_name = "FILE")]
     pub(super) file: PathBuf,
+    /// Plan as many cards as the sheets at hand give, versions in the design's proportion
+    #[arg(long)]
+    pub(super) most: bool,
+    /// Plan with other sheets of a paper than the file says, such as `--paper dusk="3 of 6 x 6 in"`;
+    /// its edge strip stays, unless `without edge strip` follows; may be said for several papers
+    #[arg(long, value_name = "PAPER=SHEETS")]
+    pub(super) paper: Vec<String>,
     /// Which edition; the one the design is made in unless said
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsWord>,
@@ -63,6 +72,30 @@ pub(super) struct Cuts {
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=99))]
     pub(super) alternatives: Option<u32>,
     /// How to print the plan
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(super) format: Format,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Sizes {
+    /// Design file; one with only `cards`, `papers` and `pieces` will do
+    #[arg(value_name = "FILE")]
+    pub(super) file: PathBuf,
+    /// The piece, by its name in the design; or `card`, with its base and all that leans on it
+    pub(super) piece: String,
+    /// How many steps of the workshop's ruler to go each way
+    #[arg(long, value_name = "N", default_value_t = 16, value_parser = clap::value_parser!(i32).range(1..=100))]
+    pub(super) steps: i32,
+    /// Change the width alone
+    #[arg(long, conflicts_with = "height")]
+    pub(super) width: bool,
+    /// Change the height alone
+    #[arg(long)]
+    pub(super) height: bool,
+    /// Which edition; the one the design is made in unless said
+    #[arg(long, value_enum)]
+    pub(super) units: Option<UnitsWord>,
+    /// How to print the table
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,
 }

@@ -1,6 +1,7 @@
 //! `cuts FILE`
 
-use super::args::{Cuts, Format};
+use super::args::{Cuts, Format, UnitsWord};
+use super::what_if::{self, Changed};
 use super::{Ended, Failure, open, say, show};
 use crate::assembly::tell;
 use crate::cutting::alternatives::{Alternative, alternatives};
@@ -8,40 +9,43 @@ use crate::cutting::json;
 use crate::cutting::plan::{Aim, CutPlan};
 use crate::cutting::search;
 use crate::design::model::Design;
+use crate::length::Units;
 use crate::pipeline;
 use crate::project::Project;
+use crate::source::Source;
 use crate::words::Line;
 use crate::words::english::{self, cutting};
+use serde_json::Map;
 use std::fmt::Write as _;
 use std::io::Write;
 
 pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failure> {
     let opened = open::open(&arguments.file)?;
-    let name = opened.source.name();
-    let outcome = pipeline::run(&opened.source, &opened.stem);
-    show::report(&opened.source, &outcome.findings);
-    let ended = if outcome.has_errors() { Ended::Errors } else { Ended::Fine };
-    let project = match arguments.units {
-        None => outcome.editions.first(),
-        Some(units) => outcome.editions.iter().find(|project| project.units() == units.units()),
-    };
-    let Some(project) = project else {
-        if ended == Ended::Errors {
-            return Ok(ended);
+    let changed = if arguments.most || !arguments.paper.is_empty() {
+        match what_if::run(arguments, &opened)? {
+            Ok(changed) => changed,
+            Err(ended) => return Ok(ended),
         }
-        let units = arguments.units.map_or("", |units| units.units().word());
-        return Err(Failure::new(format!("`{name}` has no {units} edition; its `units` says which it has")));
+    } else {
+        match as_it_is(arguments, &opened)? {
+            Ok(changed) => changed,
+            Err(ended) => return Ok(ended),
+        }
     };
+    let Changed { project, lead, json: more, ended } = changed;
     if ended == Ended::Fine
-        && let Err(faults) = pipeline::referee(std::slice::from_ref(project))
+        && let Err(faults) = pipeline::referee(std::slice::from_ref(&project))
     {
         return Err(Failure::new(super::publish::refused(&opened.source, &faults)));
     }
     let asked = arguments.alternatives.unwrap_or(0) as usize;
-    let others = if asked > 0 { other_plans(project, asked) } else { Vec::new() };
+    let others = if asked > 0 { other_plans(&project, asked) } else { Vec::new() };
     match arguments.format {
         Format::Json => {
             let mut value = json::to_json(&project.design, &project.plan);
+            if let Some(plan) = value.as_object_mut() {
+                plan.extend(more);
+            }
             if asked > 0 {
                 value["alternatives"] =
                     others.iter().map(|other| json::to_json(&project.design, &other.plan)).collect();
@@ -49,9 +53,34 @@ pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failur
             let text = serde_json::to_string_pretty(&value).map_err(|error| Failure::new(error.to_string()))?;
             say(out, &format!("{text}\n"))?;
         }
-        Format::Text => say(out, &(readable(project) + &other_ways_text(project, &others, asked)))?,
+        Format::Text => {
+            if !lead.is_empty() {
+                say(out, &format!("{}\n\n", lead.join("\n")))?;
+            }
+            say(out, &(readable(&project) + &other_ways_text(&project, &others, asked)))?;
+        }
     }
     Ok(ended)
+}
+
+/// The design as the file says it.
+fn as_it_is(arguments: &Cuts, opened: &open::Opened) -> Result<Result<Changed, Ended>, Failure> {
+    let outcome = pipeline::run(&opened.source, &opened.stem);
+    show::report(&opened.source, &outcome.findings);
+    let ended = if outcome.has_errors() { Ended::Errors } else { Ended::Fine };
+    let wanted = arguments.units.map(UnitsWord::units);
+    let project = outcome.editions.into_iter().find(|project| wanted.is_none_or(|units| project.units() == units));
+    match project {
+        Some(project) => Ok(Ok(Changed { project, lead: Vec::new(), json: Map::new(), ended })),
+        None if ended == Ended::Errors => Ok(Err(ended)),
+        None => Err(no_edition(&opened.source, wanted)),
+    }
+}
+
+/// Said where the design has no edition in the units asked for.
+pub(super) fn no_edition(source: &Source, units: Option<Units>) -> Failure {
+    let units = units.map_or("", Units::word);
+    Failure::new(format!("`{}` has no {units} edition; its `units` says which it has", source.name()))
 }
 
 /// The plan as text that stands without a picture.

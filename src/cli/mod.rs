@@ -12,6 +12,8 @@ mod open;
 mod publish;
 pub mod report;
 mod show;
+mod sizes;
+mod what_if;
 
 use args::{Arguments, Command};
 use clap::Parser;
@@ -92,6 +94,7 @@ fn run(command: &Command, out: &mut dyn Write) -> Result<Ended, Failure> {
         Command::New(arguments) => new::run(arguments, out),
         Command::Check(arguments) => check::run(arguments, out),
         Command::Cuts(arguments) => cuts::run(arguments, out),
+        Command::Sizes(arguments) => sizes::run(arguments, out),
         Command::Publish(arguments) => publish::run(arguments, out),
         Command::Explain(arguments) => {
             let text = explain::explain(arguments.rule.as_deref()).map_err(Failure::new)?;

@@ -14,6 +14,8 @@ mod diagrams;
 mod fixed;
 mod fronts;
 mod greedy;
+mod joint;
+pub mod most;
 pub mod points;
 pub mod problem;
 pub mod sheet;
@@ -24,7 +26,7 @@ pub mod value;
 
 use super::demand::{self, PaperDemand};
 use super::plan::CutPlan;
-use crate::design::model::Design;
+use crate::design::model::{Design, PaperId};
 use cover::{Cover, Covered, Lot, Section, Stack};
 use problem::{Hand, Kind};
 use sheet::Limits;
@@ -41,31 +43,47 @@ pub fn plan(design: &Design) -> CutPlan {
 /// The same within other limits.
 #[must_use]
 pub fn plan_within(design: &Design, limits: &Limits) -> CutPlan {
+    plan_knowing(design, limits, &mut Known::default())
+}
+
+/// The same, not looking again for what is known from designs planned before within the same limits.
+#[must_use]
+pub fn plan_knowing(design: &Design, limits: &Limits, known: &mut Known) -> CutPlan {
     let demands = demand::demand(design);
-    let covers = cover_all(&demands, demand::hand(design.units), limits);
-    match all_covered(&covers) {
-        Some(covered) => assemble::assemble(design, &demands, &covered, assemble::Cards::All),
+    let lots = lots_of(design, &demands);
+    let covers = cover_all(&demands, &lots, limits, known);
+    match joint::all_covered(&covers) {
+        Some(mut covered) => {
+            let sets = joint::sets(&demands, &lots, &mut covered, Some(limits));
+            assemble::assemble(design, (&demands, &covered, &sets), &assemble::Cards::All)
+        }
         None => shortage::plan(design, &demands, &covers, limits),
     }
+}
+
+/// Whether a whole plan is found; it is remembered where it is.
+fn is_covered(design: &Design, limits: &Limits, known: &mut Known) -> bool {
+    let demands = demand::demand(design);
+    let lots = lots_of(design, &demands);
+    cover_all(&demands, &lots, limits, known).iter().all(|cover| matches!(cover, Cover::Yes(_)))
 }
 
 /// Whole plans of the same worth as [`plan`]'s that cut sheets in other ways which the search came
 /// by, up to `count`; none where the sheets do not suffice.
 #[must_use]
 pub fn other_ways(design: &Design, count: usize) -> Vec<CutPlan> {
+    let limits = Limits::default();
     let demands = demand::demand(design);
-    let covers = cover_all(&demands, demand::hand(design.units), &Limits::default());
-    all_covered(&covers).map_or_else(Vec::new, |covered| assemble::other_ways(design, &demands, &covered, count))
+    let lots = lots_of(design, &demands);
+    let covers = cover_all(&demands, &lots, &limits, &mut Known::default());
+    let Some(mut covered) = joint::all_covered(&covers) else { return Vec::new() };
+    let sets = joint::sets(&demands, &lots, &mut covered, Some(&limits));
+    assemble::other_ways(design, (&demands, &covered, &sets), count)
 }
 
-fn all_covered(covers: &[Cover]) -> Option<Vec<Covered>> {
-    covers
-        .iter()
-        .map(|cover| match cover {
-            Cover::Yes(covered) => Some(covered.clone()),
-            Cover::No | Cover::Unknown => None,
-        })
-        .collect()
+fn lots_of(design: &Design, demands: &[PaperDemand]) -> Vec<Lot> {
+    let hand = demand::hand(design.units);
+    demands.iter().map(|demand| lot_of(demand, hand)).collect()
 }
 
 /// What is wanted from one paper, as the core takes it.
@@ -108,9 +126,7 @@ fn strip_comes_off(sheets: &demand::SheetsAtHand, hand: Hand) -> bool {
 /// Covers every paper. Papers with the same sheets from which the same pieces are wanted are cut
 /// alike where that takes no more sheets: the tree is found with the fewest turns that any of them
 /// allows.
-fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover> {
-    let lots: Vec<Lot> = demands.iter().map(|demand| lot_of(demand, hand)).collect();
-    let mut known = Known { limits, covers: Vec::new() };
+fn cover_all(demands: &[PaperDemand], lots: &[Lot], limits: &Limits, known: &mut Known) -> Vec<Cover> {
     let mut covers: Vec<Option<Cover>> = vec![None; lots.len()];
     for first in 0..lots.len() {
         if covers[first].is_some() {
@@ -120,7 +136,7 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
             .filter(|&other| covers[other].is_none() && alike(&demands[first], &demands[other]))
             .collect();
         if group.len() < 2 {
-            covers[first] = Some(known.cover(&lots[first]));
+            covers[first] = Some(known.cover(&lots[first], limits));
             continue;
         }
         let mut strict = lots[first].clone();
@@ -129,42 +145,45 @@ fn cover_all(demands: &[PaperDemand], hand: Hand, limits: &Limits) -> Vec<Cover>
                 kind.quarter &= theirs.quarter;
             }
         }
-        let together = known.cover(&strict);
-        for (&paper, cover) in group.iter().zip(known.shared(&lots, &group, &together)) {
+        let together = known.cover(&strict, limits);
+        for (&paper, cover) in group.iter().zip(known.shared(lots, &group, &together, limits)) {
             covers[paper] = Some(cover);
         }
     }
     covers.into_iter().map(|cover| cover.unwrap_or(Cover::Unknown)).collect()
 }
 
-/// Lots already covered, so that papers that ask for the same are searched once.
-struct Known<'l> {
-    limits: &'l Limits,
+/// Lots already covered, so that papers and designs that ask for the same are searched once.
+#[derive(Debug, Default)]
+pub struct Known {
     covers: Vec<(Lot, Cover)>,
+    stocks: Vec<(PaperId, most::Stock)>,
+    /// The most cards of the design before.
+    likely: Option<u32>,
 }
 
-impl Known<'_> {
-    fn cover(&mut self, lot: &Lot) -> Cover {
+impl Known {
+    fn cover(&mut self, lot: &Lot, limits: &Limits) -> Cover {
         if let Some((_, cover)) = self.covers.iter().find(|(known, _)| known == lot) {
             return cover.clone();
         }
-        let cover = cover::cover(lot, self.limits);
+        let cover = cover::cover(lot, limits);
         self.covers.push((lot.clone(), cover.clone()));
         cover
     }
 
     /// Covers of papers that could be cut alike, given how they are cut with the fewest turns that
     /// any of them allows.
-    fn shared(&mut self, lots: &[Lot], group: &[usize], together: &Cover) -> Vec<Cover> {
+    fn shared(&mut self, lots: &[Lot], group: &[usize], together: &Cover, limits: &Limits) -> Vec<Cover> {
         let Cover::Yes(shared) = together else {
-            return group.iter().map(|&paper| self.cover(&lots[paper])).collect();
+            return group.iter().map(|&paper| self.cover(&lots[paper], limits)).collect();
         };
         // No freedom of turning takes fewer sheets than their area asks for.
         let best = |lot: &Lot| shared.sheets.len() == 1 && Some(sheets_in(shared)) == lot.least_by_area();
         if group.iter().all(|&paper| best(&lots[paper])) {
             return group.iter().map(|_| together.clone()).collect();
         }
-        let alone: Vec<Cover> = group.iter().map(|&paper| self.cover(&lots[paper])).collect();
+        let alone: Vec<Cover> = group.iter().map(|&paper| self.cover(&lots[paper], limits)).collect();
         // What all of them take when each goes its own way; lots that are the same go one way.
         let (mut diagrams, mut parts) = (0, 0);
         for (place, (&paper, cover)) in group.iter().zip(&alone).enumerate() {

@@ -2,6 +2,7 @@
 
 pub mod model;
 pub mod nodes;
+pub mod resize;
 pub mod restate;
 pub mod settle;
 pub mod sizes;

@@ -207,6 +207,18 @@ pub enum Fold {
     None,
 }
 
+impl Fold {
+    /// The size of the flat base whose folded front has this size.
+    #[must_use]
+    pub fn flat(self, front: Size) -> Size {
+        match self {
+            Self::Side => Size::new(front.width * 2, front.height),
+            Self::Top => Size::new(front.width, front.height * 2),
+            Self::None => front,
+        }
+    }
+}
+
 /// How a paper's pattern may lie.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Pattern {

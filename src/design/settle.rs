@@ -14,6 +14,7 @@ mod names;
 mod papers;
 mod pieces;
 mod placing;
+mod said;
 mod sheets;
 mod sides;
 mod text;
@@ -27,6 +28,7 @@ use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 use desk::Desk;
+pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 

@@ -1,7 +1,9 @@
 //! What the rules share: the names of things and of directions, and lengths as the edition prints
 //! them.
 
-use crate::design::model::{Along, Arrangement, Design, Layer, LayerId, Onto};
+use crate::design::model::{
+    Along, Arrangement, Design, Layer, LayerId, Onto, PaperId, Pattern, PieceId, Side, VersionId,
+};
 use crate::geometry::{Edge, Rect};
 use crate::length::Length;
 use crate::project::Project;
@@ -35,6 +37,14 @@ pub(crate) fn the_ground(design: &Design, onto: Onto) -> String {
         Onto::Card => "the card".to_owned(),
         Onto::Layer(id) => the_layer(design, id),
     }
+}
+
+/// The paper of a piece in a version, with the pattern of the side that shows.
+pub(crate) fn shown(design: &Design, piece: PieceId, version: VersionId) -> Option<(PaperId, Pattern)> {
+    let id = design.paper_of(piece, version)?;
+    let paper = design.paper(id);
+    let back = paper.back.filter(|_| design.side_of(piece, version) == Side::Back);
+    Some((id, back.map_or(paper.pattern, |back| back.pattern)))
 }
 
 /// Where the size of what a layer lies on is written.

@@ -8,6 +8,8 @@ pub mod cutting;
 pub mod figures;
 pub mod making;
 pub mod pages;
+pub mod sizes;
+pub mod stock;
 
 use super::Line;
 

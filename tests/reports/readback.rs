@@ -57,8 +57,9 @@ fn every_border_and_gap_is_read_back() {
          11 mm over at the left and right, trimmed flush with the mat; liquid glue.",
     ];
     assert_eq!(lines[..expected.len()], expected);
-    // One base of 100 x 280 mm from each sheet of A4: two side by side leave 10 mm, so two it is.
-    assert_eq!(lines[5], "white: 2 of 3 sheets (210 x 297 mm) give 3 bases; 1 sheet to spare.");
+    // Two bases of 100 x 280 mm come side by side from a sheet of A4. Two sheets are cut alike, which
+    // is one diagram and gives a base to spare.
+    assert_eq!(lines[5], "white: 2 of 3 sheets (210 x 297 mm) give 4 bases, 1 base of them spare; 1 sheet to spare.");
     assert_eq!(lines[6], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
     assert!(lines[7].contains("3 sheets"), "{}", lines[7]);
     assert_eq!(lines.len(), 8);
@@ -87,4 +88,72 @@ fn the_demos_are_read_back_without_a_word_of_complaint() {
             }
         }
     }
+}
+
+/// Sheets of 200 x 300 mm; what is said of them is read back as it was said, and a leftover that is
+/// kept is a piece of its source and gives pieces of its own.
+const SAID: &str = "\
+title: Heron
+month: 2026-04
+cards: 4
+units: metric
+card: {size: 100 x 140 mm, fold: top, from: white}
+papers:
+  white: {sheets: 4 of A4}
+  pond:
+    sheets: 2 of 200 x 300 mm
+    sides: {front: one-way, back: any}
+    turned over: top to bottom
+    sheets are: different
+    keep: {tag paper: 40 x 150 mm, slip paper: 2 of 30 x 40 mm}
+  reed:
+    sheets: 1 of 300 x 300 mm
+    also from:
+      - 2 of A4
+      - 1 of A4 and 4 of 150 x 150 mm
+    cut first:
+      - 90 mm from the top, 2 times
+      - 40 mm from the left
+    along the edge: {mat: bottom}
+    ways to cut: 2
+pieces:
+  mat: {size: card less 10 mm all round, from: reed}
+  wave: {size: 60 x 20 mm, from: varies}
+  shell: {size: 20 x 20 mm, from: tag paper, side: back}
+versions:
+  - {name: ebb, cards: 2, papers: {wave: pond}, side: back}
+  - {name: flood, cards: 2, papers: {wave: pond}}
+front:
+  - {place: mat, centre: both ways, glue: tape}
+  - {place: wave, onto: mat, centre: across, top: 10 mm, glue: liquid}
+  - {place: shell, onto: mat, centre: across, below: wave, gap: 10 mm, glue: foam}
+";
+
+#[test]
+fn what_is_said_of_a_paper_is_read_back() {
+    let outcome = pipeline::run(&Source::new("design.yaml", SAID), "design");
+    let lines = read_back(&outcome.editions[0]);
+    let from = |start: &str| lines.iter().position(|line| line.starts_with(start)).unwrap();
+    assert_eq!(lines[from("Version ebb")], "Version ebb, 2 cards: wave from the back of pond.");
+    assert_eq!(lines[from("Version flood")], "Version flood, 2 cards: wave from pond.");
+    let pond = [
+        "  The front is one-way, the back any way up; the sheet is turned over from top to bottom.",
+        "  The back shows on: wave of ebb.",
+        "  The sheets differ from one another, so all that are used are cut alike.",
+        "  Kept whole: 1 tag paper of 40 x 150 mm and 2 slip papers of 30 x 40 mm.",
+    ];
+    assert_eq!(lines[from("pond: ") + 1..from("reed: ")], pond);
+    let reed = [
+        "  The first row along the bottom gives every mat.",
+        "  Cut first: 90 mm from the top, 2 times, then 40 mm from the left.",
+        "  Also planned from 2 of 210 x 297 mm, or from 1 of 210 x 297 mm and 4 of 150 x 150 mm.",
+        "  2 ways to cut it are printed.",
+    ];
+    assert_eq!(lines[from("reed: ") + 1..from("tag paper: ")], reed);
+    // Four shells of 20 mm from a leftover of 40 x 150 mm; nothing is cut from the other.
+    assert_eq!(
+        lines[from("tag paper: ")..from("slip paper: ")],
+        ["tag paper: 1 of 1 leftover of pond (40 x 150 mm) gives 4 shells.", "  The back shows on: shell."]
+    );
+    assert_eq!(lines[from("slip paper: ")], "slip paper: 2 leftovers of pond (30 x 40 mm), kept for later.");
 }

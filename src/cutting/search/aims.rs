@@ -1,8 +1,9 @@
 //! What a plan reaches, and what is known to be the limit. `proven` stands only where the plan
 //! meets a bound that holds for every plan, given the aims before it.
 
-use super::assemble::Cards;
-use super::cover::Covered;
+use super::assemble::{Cards, Papers};
+use super::cover::{Alike, Covered};
+use super::joint::Set;
 use crate::cutting::demand::{PaperDemand, Wanted, hand};
 use crate::cutting::plan::{Aim, Aims, CutPlan, Use};
 use crate::design::model::Design;
@@ -16,13 +17,7 @@ pub(super) const fn none() -> Aims {
 }
 
 /// Judges a plan.
-pub(super) fn judge(
-    design: &Design,
-    demands: &[PaperDemand],
-    covered: &[Covered],
-    cards: &Cards,
-    plan: &CutPlan,
-) -> Aims {
+pub(super) fn judge(design: &Design, (demands, covered, sets): Papers<'_>, cards: &Cards, plan: &CutPlan) -> Aims {
     let whole = *cards == Cards::All;
     let cards = match cards {
         Cards::All => at_most(u64::from(plan.cards), u64::from(design.cards.value)),
@@ -31,11 +26,11 @@ pub(super) fn judge(
     let bought = demands.iter().zip(covered).filter(|(demand, _)| design.paper(demand.paper).kept_from.is_none());
     let least_sheets: u64 = bought.map(|(_, covered)| u64::from(covered.least_sheets)).sum();
     let mut sheets = at_least(plan.sheets_used() as u64, least_sheets);
-    let mut diagrams = at_least(plan.diagrams() as u64, least_diagrams(demands, covered, plan));
+    let mut diagrams = at_least(plan.diagrams() as u64, sets.iter().map(|set| set.least_diagrams).sum());
     // What is missing is not settled by an aim, so a short plan's sheets prove nothing.
     sheets.proven &= whole;
     diagrams.proven &= sheets.proven;
-    let cuts = at_least(plan.cuts(), least_cuts(demands, covered));
+    let cuts = at_least(plan.cuts(), least_cuts(demands, covered, sets));
     // Every diagram with a cut has at least one measure, which differs from none before it.
     let least_changes = plan_diagrams(plan).filter(|&sheet| !plan.sheets[sheet].cuts.is_empty()).count();
     let changes = at_least(plan.changes(), least_changes as u64);
@@ -63,66 +58,22 @@ fn plan_diagrams(plan: &CutPlan) -> impl Iterator<Item = usize> + '_ {
         .filter(|&sheet| plan.sheets[..sheet].iter().all(|earlier| earlier.diagram != plan.sheets[sheet].diagram))
 }
 
-/// The fewest diagrams, bounded for each set of papers that could share some.
-fn least_diagrams(demands: &[PaperDemand], covered: &[Covered], plan: &CutPlan) -> u64 {
-    let mut open: Vec<usize> = (0..demands.len())
-        .filter(|&paper| !demands[paper].wanted.is_empty() && !covered[paper].sheets.is_empty())
-        .collect();
-    let mut bound = 0;
-    while let Some(first) = open.pop() {
-        let mut set = vec![first];
-        let mut place = 0;
-        while place < set.len() {
-            let here = set[place];
-            let (near, far) = open.iter().partition(|&&other| !apart(&demands[here], &demands[other]));
-            set.extend::<Vec<usize>>(near);
-            open = far;
-            place += 1;
-        }
-        // Of papers no two of which can share, each has its own; picked in order, which gives a bound
-        // though not always the best.
-        let mut picked: Vec<usize> = Vec::new();
-        for &paper in &set {
-            if picked.iter().all(|&other| apart(&demands[paper], &demands[other])) {
-                picked.push(paper);
-            }
-        }
-        let alone: u64 = picked.iter().map(|&paper| u64::from(covered[paper].least_diagrams)).sum();
-        let most = set.iter().map(|&paper| u64::from(covered[paper].least_diagrams)).max().unwrap_or(0);
-        // One diagram for two papers gives each sheet of both the same.
-        let even = |paper: usize| -> Vec<_> {
-            let sheets: u32 = covered[paper].sheets.iter().map(|alike| alike.times).sum();
-            let wanted = demands[paper].wanted.iter();
-            wanted.map(|wanted| (wanted.piece, wanted.side, wanted.count().div_ceil(sheets))).collect()
-        };
-        let unlike = set.iter().any(|&paper| even(paper) != even(first));
-        bound += alone.max(most).max(if unlike { 2 } else { 1 });
-    }
-    bound.min(plan.diagrams() as u64)
-}
-
-/// Whether no diagram can serve both papers: no sheet in common, or no piece.
-fn apart(one: &PaperDemand, other: &PaperDemand) -> bool {
-    let sheets = one
-        .sheets
-        .iter()
-        .any(|a| other.sheets.iter().any(|b| (a.whole, a.usable, &a.sections) == (b.whole, b.usable, &b.sections)));
-    let pieces = one.wanted.iter().any(|a| other.wanted.iter().any(|b| (a.piece, a.side) == (b.piece, b.side)));
-    !(sheets && pieces)
-}
-
 /// A sheet cut into `n` parts took `n - 1` cuts, and its parts are its pieces, its leftovers and
 /// its edge strip. How few parts there can be is known from the search; and there is a leftover at
 /// least where any area is left over.
-fn least_cuts(demands: &[PaperDemand], covered: &[Covered]) -> u64 {
+fn least_cuts(demands: &[PaperDemand], covered: &[Covered], sets: &[Set]) -> u64 {
     let mut bound = 0;
-    for (demand, covered) in demands.iter().zip(covered) {
-        let pieces: u64 = demand.wanted.iter().map(|wanted| u64::from(wanted.count())).sum();
-        let sheets: u64 = covered.sheets.iter().map(|a| u64::from(a.times)).sum();
-        let strips: u64 =
-            covered.sheets.iter().filter(|a| demand.sheets[a.stack].strip.is_some()).map(|a| u64::from(a.times)).sum();
-        let pieces = pieces + u64::from(used(demand, covered) > wanted(demand));
-        bound += (pieces.max(covered.least_parts) + strips).saturating_sub(sheets);
+    for set in sets {
+        let (mut pieces, mut uncut) = (0, 0);
+        for &paper in &set.papers {
+            let (demand, covered) = (&demands[paper], &covered[paper]);
+            pieces += demand.wanted.iter().map(|wanted| u64::from(wanted.count())).sum::<u64>();
+            pieces += u64::from(used(demand, covered) > wanted(demand));
+            // A strip is a part of its own, and every sheet is a part before it is cut.
+            let strip = |a: &Alike| demand.sheets[a.stack].strip.is_some();
+            uncut += covered.sheets.iter().filter(|a| !strip(a)).map(|a| u64::from(a.times)).sum::<u64>();
+        }
+        bound += pieces.max(set.least_parts).saturating_sub(uncut);
     }
     bound
 }

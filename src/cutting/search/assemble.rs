@@ -3,6 +3,7 @@
 
 use super::aims;
 use super::cover::{Alike, Covered};
+use super::joint::Set;
 use super::tree::Node;
 use crate::cutting::demand::{PaperDemand, SheetsAtHand, Wanted, hand};
 use crate::cutting::order::{self, End, Ordered, Sheet};
@@ -29,37 +30,34 @@ pub(super) enum Cards {
 
 /// Puts the plan together. `demands` are what the design asks for in full, `covered` is what is
 /// cut, paper by paper.
-pub(super) fn assemble(design: &Design, demands: &[PaperDemand], covered: &[Covered], cards: Cards) -> CutPlan {
-    put_together(design, demands, covered, &cards, &orders(design, demands, covered), 0)
+pub(super) fn assemble(design: &Design, papers: Papers<'_>, cards: &Cards) -> CutPlan {
+    put_together(design, papers, cards, &orders(design, papers), 0)
 }
+
+/// What is wanted from each paper, how it is cut, and which papers could share diagrams.
+pub(super) type Papers<'p> = (&'p [PaperDemand], &'p [Covered], &'p [Set]);
 
 /// Whole plans in which each sheet is cut in another way that a hand likes as well by the aims, up
 /// to `count` of them.
-pub(super) fn other_ways(design: &Design, demands: &[PaperDemand], covered: &[Covered], count: usize) -> Vec<CutPlan> {
-    let orders = orders(design, demands, covered);
+pub(super) fn other_ways(design: &Design, papers: Papers<'_>, count: usize) -> Vec<CutPlan> {
+    let orders = orders(design, papers);
     let most = orders.iter().flatten().map(Vec::len).max().unwrap_or(0);
-    (1..most.min(count + 1)).map(|way| put_together(design, demands, covered, &Cards::All, &orders, way)).collect()
+    (1..most.min(count + 1)).map(|way| put_together(design, papers, &Cards::All, &orders, way)).collect()
 }
 
 /// For each paper, for its sheets that are cut alike: the orders that are best by the aims, the
 /// tidiest first.
 type Orders = Vec<Vec<Vec<Ordered>>>;
 
-fn orders(design: &Design, demands: &[PaperDemand], covered: &[Covered]) -> Orders {
+fn orders(design: &Design, (demands, covered, _): Papers<'_>) -> Orders {
     let of = |demand: &PaperDemand, alike: &Alike| best_orders(alike, &demand.sheets[alike.stack], design.units);
     let papers = demands.iter().zip(covered);
     papers.map(|(demand, covered)| covered.sheets.iter().map(|alike| of(demand, alike)).collect()).collect()
 }
 
 /// `way` says which of the best orders of a sheet is taken; the first where there are not so many.
-fn put_together(
-    design: &Design,
-    demands: &[PaperDemand],
-    covered: &[Covered],
-    cards: &Cards,
-    orders: &Orders,
-    way: usize,
-) -> CutPlan {
+fn put_together(design: &Design, papers: Papers<'_>, cards: &Cards, orders: &Orders, way: usize) -> CutPlan {
+    let (demands, covered, _) = papers;
     let none = Ordered { parts: Vec::new(), cuts: Vec::new() };
     let mut sheets: Vec<SheetPlan> = Vec::new();
     for ((demand, covered), orders) in demands.iter().zip(covered).zip(orders) {
@@ -113,7 +111,7 @@ fn put_together(
         Cards::Short { most, missing, .. } => (*most, Some(*most), missing.clone()),
     };
     let mut plan = CutPlan { units: design.units, cards: given, most, aims: aims::none(), sheets, missing };
-    plan.aims = aims::judge(design, demands, covered, cards, &plan);
+    plan.aims = aims::judge(design, papers, cards, &plan);
     plan
 }
 

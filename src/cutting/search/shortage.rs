@@ -3,13 +3,14 @@
 
 use super::assemble::{Cards, assemble};
 use super::cover::{self, Cover, Covered, Lot};
+use super::joint;
 use super::lot_of;
 use super::problem::Kind;
 use super::sheet::Limits;
 use super::table::Budget;
 use crate::cutting::demand::{PaperDemand, Wanted, demand_for, hand};
 use crate::cutting::plan::{CutPlan, Missing};
-use crate::design::model::Design;
+use crate::design::model::{Design, PieceId, PieceKind};
 
 /// Shares of the cards over versions that are tried for one number of cards.
 const MOST_SHARES: usize = 60;
@@ -27,7 +28,7 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
 
     let (mut missing, mut cut, mut covered) = (Vec::new(), demands.to_vec(), Vec::new());
     for (index, paper) in papers.iter_mut().enumerate() {
-        let floor = counts_of(&paper.demand.wanted, &least[index]);
+        let floor = needed_of(design, &paper.demand.wanted, &least[index]);
         let given = paper.fill_up(&floor);
         covered.push(paper.cover(&given, limits));
         for (kind, wanted) in cut[index].wanted.iter_mut().enumerate() {
@@ -35,11 +36,13 @@ pub(super) fn plan(design: &Design, demands: &[PaperDemand], whole: &[Cover], li
             if short > 0 {
                 missing.push(Missing { paper: paper.demand.paper, piece: wanted.piece, count: short });
             }
-            let floor = least[index].wanted.iter().find(|other| other.piece == wanted.piece);
+            let floor = same(&least[index], wanted);
             go_short(wanted, floor, short);
         }
     }
-    assemble(design, &cut, &covered, Cards::Short { most, bound, missing })
+    let lots: Vec<Lot> = papers.iter().map(|paper| paper.lot.clone()).collect();
+    let sets = joint::sets(&cut, &lots, &mut covered, None);
+    assemble(design, (&cut, &covered, &sets), &Cards::Short { most, bound, missing })
 }
 
 /// Takes so many off the versions, the last first, but none that the whole cards need.
@@ -64,7 +67,7 @@ fn most_cards(design: &Design, asked: &[u32], papers: &mut [Paper]) -> (Vec<u32>
             let demands = demand_for(design, &share);
             let mut answer = Answer::Yes;
             for (paper, demand) in papers.iter_mut().zip(&demands) {
-                let counts = counts_of(&paper.demand.wanted, demand);
+                let counts = needed_of(design, &paper.demand.wanted, demand);
                 answer = answer.and(paper.gives(&counts));
                 if answer == Answer::No {
                     break;
@@ -83,23 +86,39 @@ fn most_cards(design: &Design, asked: &[u32], papers: &mut [Paper]) -> (Vec<u32>
     (vec![0; asked.len()], bound)
 }
 
-/// Counts of a demand in the order of another's pieces.
-fn counts_of(order: &[Wanted], demand: &PaperDemand) -> Vec<u32> {
-    order
-        .iter()
-        .map(|wanted| demand.wanted.iter().find(|other| other.piece == wanted.piece).map_or(0, Wanted::count))
-        .collect()
+/// What the cards need of a demand, in the order of another's pieces: a leftover that is kept for
+/// nothing in the design gives way to them.
+fn needed_of(design: &Design, order: &[Wanted], demand: &PaperDemand) -> Vec<u32> {
+    let mut counts = counts_of(order, demand);
+    for (count, wanted) in counts.iter_mut().zip(order) {
+        if let PieceKind::Kept { paper, .. } = design.piece(wanted.piece).kind {
+            let used = |id: PieceId| design.version_ids().any(|version| design.paper_of(id, version) == Some(paper));
+            *count *= u32::from(design.piece_ids().any(used));
+        }
+    }
+    counts
 }
 
+/// Counts of a demand in the order of another's pieces.
+pub(super) fn counts_of(order: &[Wanted], demand: &PaperDemand) -> Vec<u32> {
+    order.iter().map(|wanted| same(demand, wanted).map_or(0, Wanted::count)).collect()
+}
+
+/// The same piece, from the same side of the paper, in another demand.
+fn same<'d>(demand: &'d PaperDemand, wanted: &Wanted) -> Option<&'d Wanted> {
+    demand.wanted.iter().find(|other| (other.piece, other.side) == (wanted.piece, wanted.side))
+}
+
+/// Whether sheets give so many.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Answer {
+pub(super) enum Answer {
     Yes,
     No,
     Unknown,
 }
 
 impl Answer {
-    const fn and(self, other: Self) -> Self {
+    pub(super) const fn and(self, other: Self) -> Self {
         match (self, other) {
             (Self::No, _) | (_, Self::No) => Self::No,
             (Self::Unknown, _) | (_, Self::Unknown) => Self::Unknown,
@@ -109,18 +128,19 @@ impl Answer {
 }
 
 /// What is known of one paper: which counts its sheets give and which they do not.
-struct Paper {
-    demand: PaperDemand,
-    lot: Lot,
+#[derive(Debug)]
+pub(super) struct Paper {
+    pub(super) demand: PaperDemand,
+    pub(super) lot: Lot,
     whole: Cover,
-    limits: Limits,
-    given: Vec<Vec<u32>>,
-    refused: Vec<Vec<u32>>,
+    pub(super) limits: Limits,
+    pub(super) given: Vec<Vec<u32>>,
+    pub(super) refused: Vec<Vec<u32>>,
     unknown: Vec<Vec<u32>>,
 }
 
 impl Paper {
-    fn new(demand: &PaperDemand, whole: Cover, design: &Design, limits: &Limits) -> Self {
+    pub(super) fn new(demand: &PaperDemand, whole: Cover, design: &Design, limits: &Limits) -> Self {
         let lot = lot_of(demand, hand(design.units));
         let all: Vec<u32> = demand.wanted.iter().map(Wanted::count).collect();
         let (mut given, mut refused) = (Vec::new(), Vec::new());
@@ -154,7 +174,7 @@ impl Paper {
         if each == 0 { u32::MAX } else { u32::try_from(have / each).unwrap_or(u32::MAX) }
     }
 
-    fn gives(&mut self, counts: &[u32]) -> Answer {
+    pub(super) fn gives(&mut self, counts: &[u32]) -> Answer {
         let within = |small: &[u32], large: &[u32]| small.iter().zip(large).all(|(a, b)| a <= b);
         if self.given.iter().any(|given| within(counts, given)) {
             return Answer::Yes;

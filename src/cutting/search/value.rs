@@ -58,6 +58,16 @@ pub fn unlimited(problem: &Problem, values: &[u64], limits: &ValueLimits) -> Opt
     Some(Valued { value, bound: value, states: inside.len(), bytes: inside.len() * size_of::<i64>() })
 }
 
+/// The same, with the copies of each kind in a plan of that value.
+#[must_use]
+pub fn unlimited_counts(problem: &Problem, values: &[u64], limits: &ValueLimits) -> Option<(u64, Vec<u32>)> {
+    let plate = Plate::new(problem, values, limits)?;
+    let worth = plate.worths(1)?;
+    let inside = plate.inside(&worth);
+    let value = u64::try_from(*inside.last()?).ok()?;
+    Some((value, plate.counts(&inside, &worth)))
+}
+
 /// The most value with at most `wanted` copies of each kind, `values` and none as above.
 #[must_use]
 pub fn limited(problem: &Problem, values: &[u64], limits: &ValueLimits) -> Option<Valued> {

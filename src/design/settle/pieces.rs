@@ -4,7 +4,7 @@ use super::desk::{Desk, Field};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
 use super::text::Text;
-use crate::design::model::{Fold, From, PaperId, Piece, PieceId, PieceKind, Side, Stated};
+use crate::design::model::{From, PaperId, Piece, PieceId, PieceKind, Side, Stated};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
@@ -285,11 +285,7 @@ impl<'a> Desk<'a> {
 fn base(card: &CardDraft) -> Option<Piece> {
     let (front, size_span) = card.size?;
     let from = card.from?;
-    let size = match card.fold? {
-        Fold::Side => Size::new(front.width * 2, front.height),
-        Fold::Top => Size::new(front.width, front.height * 2),
-        Fold::None => front,
-    };
+    let size = card.fold?.flat(front);
     Some(Piece {
         name: "base".to_owned(),
         span: card.span,

@@ -43,7 +43,7 @@ impl<'a> Desk<'a> {
     }
 
     /// One value of `sheets`: a run of kinds, or two such runs in two systems.
-    fn sheets_value(&mut self, key: &str, text: Text<'_>) -> Option<Vec<Sheets>> {
+    pub(super) fn sheets_value(&mut self, key: &str, text: Text<'_>) -> Option<Vec<Sheets>> {
         let halves = text.split('|');
         let read: Vec<Option<Vec<Sheets>>> = halves.iter().map(|half| self.run(key, *half)).collect();
         let mut read: Vec<Vec<Sheets>> = read.into_iter().collect::<Option<_>>()?;

@@ -99,14 +99,14 @@ impl<'a> Desk<'a> {
         named.sort_unstable();
         named.dedup();
         let (fact, help) = match named.as_slice() {
-            [] => ("no piece of it varies".to_owned(), "delete this 1 line".to_owned()),
+            [] => ("no piece of it varies".to_owned(), "take `side` out, or let 1 piece vary".to_owned()),
             [paper, more @ ..] => {
                 let name = &papers[*paper].name;
                 let rest = if more.is_empty() { String::new() } else { format!(" and {} more", more.len()) };
                 let verb = if more.is_empty() { "has" } else { "have" };
                 (
                     format!("{name}{rest} {verb} 1 side only"),
-                    format!("delete this 1 line, or say `sides: {{front: one-way, back: any}}` for {name}"),
+                    format!("take `side` out, or say `sides: {{front: one-way, back: any}}` for {name}"),
                 )
             }
         };

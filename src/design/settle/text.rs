@@ -115,6 +115,11 @@ impl<'a> Text<'a> {
         self.before_last("round")?.before_last("all")
     }
 
+    /// The text before these final words; none where it ends otherwise.
+    pub(super) fn before_words(self, words: &[&str]) -> Option<Self> {
+        words.iter().rev().try_fold(self, |text, word| text.before_last(word))
+    }
+
     /// The text without this first word, if it starts with it.
     pub(super) fn without_first(self, word: &str) -> Self {
         match self.words().into_iter().next().filter(|place| self.is_word(*place, word)) {

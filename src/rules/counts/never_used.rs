@@ -36,8 +36,12 @@ fn idle_piece(project: &Project, id: PieceId) -> bool {
     project.design.piece(id).kind == PieceKind::Plain && project.design.per_card(id) == 0
 }
 
-/// A paper is idle only if no piece names it, used or not: else the piece is the mistake.
+/// A paper is idle only if no piece names it, used or not: else the piece is the mistake. A leftover
+/// may be kept for later.
 fn idle_paper(project: &Project, id: PaperId) -> bool {
     let design = &project.design;
-    design.piece_ids().all(|piece| design.version_ids().all(|version| design.paper_of(piece, version) != Some(id)))
+    design.paper(id).kept_from.is_none()
+        && design
+            .piece_ids()
+            .all(|piece| design.version_ids().all(|version| design.paper_of(piece, version) != Some(id)))
 }

@@ -3,6 +3,7 @@
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
+use crate::rules::papers::pad_of_several_sizes::is_mixed;
 use crate::words::english::counted;
 
 /// The rule.
@@ -24,8 +25,9 @@ fn check(project: &Project) -> Vec<Finding> {
     for id in design.paper_ids() {
         let paper = design.paper(id);
         let plans = || project.plan.sheets.iter().filter(move |sheet| sheet.paper == id);
-        if plans().next().is_none() {
-            // A paper that is not cut at all has a rule of its own.
+        if plans().next().is_none() || paper.kept_from.is_some() || is_mixed(paper) {
+            // A paper that is not cut at all has a rule of its own, and so has a pad of several
+            // sizes; leftovers may be kept for later.
             continue;
         }
         for (kind, sheets) in paper.sheets.iter().enumerate() {

@@ -1,10 +1,11 @@
 //! A piece is larger than every sheet of its paper.
 
-use crate::design::model::{Design, Paper, PaperId, Pattern, PieceId, Sheets};
+use crate::design::model::{Design, Paper, PaperId, Pattern, PieceId, PieceKind, Sheets};
 use crate::diagnostic::{Finding, Severity};
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
+use crate::rules::tell::shown;
 use crate::source::Span;
 
 /// The rule.
@@ -47,7 +48,7 @@ pub(super) fn fits(design: &Design, piece: PieceId, paper: PaperId) -> bool {
     sheets.sheets.iter().any(|kind| {
         let room = usable(sheets, kind);
         holds(room, design.piece(piece).size)
-            || (may_lie(design, piece, sheets) && holds(room, design.piece(piece).size.lying()))
+            || (may_lie(design, piece, paper) && holds(room, design.piece(piece).size.lying()))
     })
 }
 
@@ -55,13 +56,23 @@ fn holds(room: Size, size: Size) -> bool {
     size.width <= room.width && size.height <= room.height
 }
 
-/// Whether a piece may lie on its side on the sheet.
-fn may_lie(design: &Design, piece: PieceId, paper: &Paper) -> bool {
-    paper.pattern == Pattern::Any && design.piece(piece).upright != Some(true)
+/// Whether a piece may lie on its side on the sheet, whichever of the paper's sides it shows.
+pub(super) fn may_lie(design: &Design, piece: PieceId, paper: PaperId) -> bool {
+    let (sheet, wanted) = (design.paper(paper), design.piece(piece));
+    let free = |pattern: Pattern| pattern == Pattern::Any;
+    let free = match wanted.kind {
+        // Pieces of either side may be cut from a leftover.
+        PieceKind::Kept { .. } => free(sheet.pattern) && sheet.back.is_none_or(|back| free(back.pattern)),
+        PieceKind::Base | PieceKind::Plain => design
+            .version_ids()
+            .filter_map(|version| shown(design, piece, version))
+            .all(|(from, pattern)| from != paper || free(pattern)),
+    };
+    free && wanted.upright != Some(true)
 }
 
 /// A sheet without a strip that lies within it.
-fn usable(paper: &Paper, sheets: &Sheets) -> Size {
+pub(super) fn usable(paper: &Paper, sheets: &Sheets) -> Size {
     match paper.edge_strip {
         Some(strip) if !strip.beside && strip.edge.is_side() => {
             Size::new(sheets.size.width - strip.width, sheets.size.height)
@@ -77,18 +88,21 @@ fn tell(project: &Project, id: PieceId, paper_id: PaperId) -> Option<Finding> {
     let (piece, paper) = (design.piece(id), design.paper(paper_id));
     let size = piece.size.in_units(units);
     // The sheet that comes nearest to holding it, and how the piece lies best on it.
-    let (room, lies, span) = nearest(design, id, paper)?;
+    let (room, lies, span) = nearest(design, id, paper_id)?;
     let (room, lies) = (room.in_units(units), lies.in_units(units));
     let over: Vec<String> = [(lies.width, room.width, "across"), (lies.height, room.height, "up")]
         .into_iter()
         .filter(|(side, room, _)| side > room)
         .map(|(side, room, way)| format!("{side} {way}, where the sheet gives {room}"))
         .collect();
-    let turned_fits = !may_lie(design, id, paper) && holds(room, size.lying());
+    let turned_fits = !may_lie(design, id, paper_id) && holds(room, size.lying());
     let smaller = Size::new(lies.width.min(room.width), lies.height.min(room.height));
     let smaller = if lies == size { smaller } else { smaller.lying() };
     let fact = over.join(" and ");
-    let help = format!("make it {smaller} or smaller, or take larger sheets of {}", paper.name);
+    let help = match paper.kept_from {
+        Some(_) => format!("make it {smaller} or smaller, or keep a larger {}", paper.name),
+        None => format!("make it {smaller} or smaller, or take larger sheets of {}", paper.name),
+    };
     let finding =
         Finding::error(RULE.code, piece.size_span, format!("the {} is larger than its sheet", piece.name), fact)
             .also(span, format!("{room} to cut from"))
@@ -106,9 +120,10 @@ fn tell(project: &Project, id: PieceId, paper_id: PaperId) -> Option<Finding> {
 }
 
 /// The sheet and position that the piece sticks out of least.
-fn nearest(design: &Design, id: PieceId, paper: &Paper) -> Option<(Size, Size, Span)> {
+fn nearest(design: &Design, id: PieceId, paper: PaperId) -> Option<(Size, Size, Span)> {
     let size = design.piece(id).size;
     let ways: &[Size] = if may_lie(design, id, paper) { &[size, size.lying()] } else { &[size] };
+    let paper = design.paper(paper);
     let out = |room: Length, side: Length| (side.nm() - room.nm()).max(0);
     paper
         .sheets

@@ -21,7 +21,9 @@ pub static RULE: Rule = Rule {
 fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
     let mut findings: Vec<Finding> = Vec::new();
-    for sheet in &project.plan.sheets {
+    // A kept leftover was cut to its size a moment ago.
+    let bought = |sheet: &&SheetPlan| design.paper(sheet.paper).kept_from.is_none();
+    for sheet in project.plan.sheets.iter().filter(bought) {
         for row in &sheet.cuts {
             let Some((strips, whole)) = used_up(sheet, row) else { continue };
             let paper = design.paper(sheet.paper);

@@ -1,11 +1,13 @@
 //! The sheets do not give every piece.
 
+use super::fixed_cut_without_room::holds_what_is_fixed;
 use super::larger_than_its_sheet::fits;
 use crate::cutting::plan::Missing;
 use crate::design::model::PaperId;
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
+use crate::rules::papers::pad_of_several_sizes::is_mixed;
 use crate::words::english::{counted, listed_words};
 
 /// The rule.
@@ -22,6 +24,8 @@ fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
     design
         .paper_ids()
+        // What is fixed may be why a piece finds no place.
+        .filter(|paper| holds_what_is_fixed(project, *paper) && !is_mixed(design.paper(*paper)))
         .filter_map(|paper| {
             // A piece that no sheet can hold is another mistake.
             let missing: Vec<&Missing> = project
@@ -46,6 +50,7 @@ fn tell(project: &Project, id: PaperId, missing: &[&Missing]) -> Finding {
     let fact = format!("{} {verb} all but {}", counted(sheets, "sheet"), listed_words(&told));
     let cards = design.cards.value;
     let help = match project.plan.most {
+        _ if paper.kept_from.is_some() => format!("keep more than {sheets} of {}, or a larger one", paper.name),
         Some(most) if most > 0 && most < cards => {
             format!("take more than {} of {}, or make {}", counted(sheets, "sheet"), paper.name, counted(most, "card"))
         }

@@ -4,7 +4,7 @@ use crate::design::model::{LayerId, PaperId, Pattern};
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::the_layer;
+use crate::rules::tell::{shown, the_layer};
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -28,9 +28,9 @@ fn turned(project: &Project, id: LayerId) -> Option<Finding> {
         return None;
     }
     let piece = design.piece(layer.piece);
-    let papers: Vec<PaperId> =
-        design.version_ids().filter_map(|version| design.paper_of(layer.piece, version)).collect();
-    let spoilt = papers.iter().map(|paper| design.paper(*paper)).find(|paper| match paper.pattern {
+    let papers: Vec<(PaperId, Pattern)> =
+        design.version_ids().filter_map(|version| shown(design, layer.piece, version)).collect();
+    let spoilt = papers.iter().copied().find(|(_, pattern)| match pattern {
         Pattern::OneWay => true,
         // Half a turn changes nothing on two-way paper, upright or not.
         Pattern::TwoWay => turns % 2 == 1,
@@ -39,7 +39,7 @@ fn turned(project: &Project, id: LayerId) -> Option<Finding> {
     if spoilt.is_none() && piece.upright != Some(true) {
         return None;
     }
-    if turns == 2 && spoilt.is_none() && papers.iter().all(|paper| design.paper(*paper).pattern == Pattern::TwoWay) {
+    if turns == 2 && spoilt.is_none() && papers.iter().all(|(_, pattern)| *pattern == Pattern::TwoWay) {
         return None;
     }
     let the_layer = the_layer(design, id);
@@ -58,8 +58,9 @@ fn turned(project: &Project, id: LayerId) -> Option<Finding> {
     let mut finding =
         Finding::error(RULE.code, layer.span, format!("{the_layer} is laid with its pattern {way}"), fact).help(help);
     Some(match spoilt {
-        Some(paper) => {
-            let kind = if paper.pattern == Pattern::OneWay { "one-way" } else { "two-way" };
+        Some((paper, pattern)) => {
+            let paper = design.paper(paper);
+            let kind = if pattern == Pattern::OneWay { "one-way" } else { "two-way" };
             finding = finding.plainly(format!("{the_layer} is {fact}, and the pattern of {} is {kind}", paper.name));
             finding.also(paper.pattern_span.unwrap_or(paper.span), format!("{} is {kind}", paper.name))
         }

@@ -19,7 +19,7 @@ const GRADES: [&str; 9] = ["bond", "writing", "text", "book", "offset", "cover",
 
 fn check(project: &Project) -> Vec<Finding> {
     let mut findings = Vec::new();
-    for paper in &project.design.papers {
+    for paper in project.design.papers.iter().filter(|paper| paper.kept_from.is_none()) {
         let Some(weight) = &paper.weight else { continue };
         let said = weight.value.to_lowercase();
         let words: Vec<&str> = said.split(|c: char| !c.is_alphabetic() && c != '#').filter(|w| !w.is_empty()).collect();

@@ -1,5 +1,6 @@
 //! Faults that are found while a design is read: each has a page here, and is raised there.
 
+pub mod back_of_one_sided_paper;
 pub mod bad_count;
 pub mod bad_length;
 pub mod bad_month;

@@ -1,6 +1,6 @@
 //! A size is no whole step of the ruler.
 
-use crate::design::model::{Piece, PieceKind, Sheets, Stated};
+use crate::design::model::{FixedRow, Piece, PieceKind, Sheets, Stated};
 use crate::diagnostic::{Finding, Severity};
 use crate::length::{Length, Size};
 use crate::project::Project;
@@ -34,8 +34,11 @@ fn check(project: &Project) -> Vec<Finding> {
             findings.push(warn(&piece.name, piece.size_span, size, ruler).help(help));
         }
     }
-    for paper in &design.papers {
-        findings.extend(paper.sheets.iter().filter_map(|sheets| sheet(project, &paper.name, sheets, ruler)));
+    // A kept leftover is among the pieces.
+    for paper in design.papers.iter().filter(|paper| paper.kept_from.is_none()) {
+        let sheets = paper.sheets.iter().chain(paper.also.iter().flat_map(|also| &also.sheets));
+        findings.extend(sheets.filter_map(|sheets| sheet(project, &paper.name, sheets, ruler)));
+        findings.extend(paper.fixed.rows.iter().filter_map(|fixed| row(project, &paper.name, fixed, ruler)));
     }
     findings
 }
@@ -106,6 +109,25 @@ fn warn(name: &str, span: Span, size: Size, ruler: Length) -> Finding {
         format!("{fact}, and the ruler's step is {ruler}"),
     )
     .plainly(format!("the {name} is {fact}, which no mark of a ruler in steps of {ruler} gives"))
+}
+
+/// A row that the designer fixes is set by the ruler like any other.
+fn row(project: &Project, paper: &str, row: &FixedRow, ruler: Length) -> Option<Finding> {
+    let measure = length(project, row.measure.nm());
+    if untwinned(project, row.measure) || measure.is_on(ruler) {
+        return None;
+    }
+    let finding = Finding::warning(
+        RULE.code,
+        row.span,
+        format!("a fixed row of {paper} is no whole step of the ruler"),
+        format!("{measure}, and the ruler's step is {ruler}"),
+    );
+    Some(
+        finding
+            .plainly(format!("a row of {paper} is {measure}, which no mark of a ruler in steps of {ruler} gives"))
+            .help(format!("make it {}", near(measure, ruler))),
+    )
 }
 
 /// Sheets are bought, not cut: their odd sizes only show in what is left over.
