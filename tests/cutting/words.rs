@@ -178,7 +178,7 @@ fn follow(table: &mut Table<'_>, row: &str) {
 fn sheets(text: &str) -> Vec<(String, Vec<String>, String)> {
     let mut all: Vec<(String, Vec<String>, String)> = Vec::new();
     for line in text.lines() {
-        let numbered = line.starts_with("  ") && line.as_bytes().get(2).is_some_and(u8::is_ascii_digit);
+        let numbered = line.get(10..).is_some_and(|row| row.starts_with("Put the "));
         let plain = line.strip_prefix("          ");
         if !line.starts_with(' ') && line.contains(" sheet") && line.contains(": ") && line.contains(" x ") {
             all.push((line.to_owned(), Vec::new(), String::new()));
