@@ -5,6 +5,7 @@ mod fewest;
 mod fixed;
 mod instances;
 mod whole;
+mod words;
 
 use crate::support::{demo, demos, run, sound};
 use proptest::prelude::*;
@@ -504,7 +505,7 @@ fn the_json_says_what_the_plan_says() {
     let text = std::fs::read_to_string(demo("lantern-row")).expect("the demo");
     let project = sound(&text);
     let value = trimwright::cutting::json::to_json(&project.design, &project.plan);
-    assert_eq!(value["version"], 0);
+    assert_eq!(value["version"], 1);
     assert_eq!(value["units"], "inch");
     assert_eq!(value["cards"], 8);
     assert_eq!(value["totals"]["sheets"], 8);

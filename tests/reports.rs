@@ -2,6 +2,7 @@
 
 mod cases;
 mod pages;
+mod papers;
 mod readback;
 mod registry;
 mod shown;

@@ -5,11 +5,11 @@
 //! square nanometres of a sheet pass the whole numbers that other readers of JSON keep exactly.
 
 use super::plan::{Aim, CutPlan, CutRow, Part, PartId, SheetPlan, Use};
-use crate::design::model::Design;
+use crate::design::model::{Design, Side};
 use serde_json::{Map, Value, json};
 
 /// The version of the shape below.
-pub const VERSION: u32 = 0;
+pub const VERSION: u32 = 1;
 
 /// The plan: `{version, units, cards, most?, aims, totals, sheets, spares}`.
 #[must_use]
@@ -60,6 +60,8 @@ fn sheet(design: &Design, sheet: &SheetPlan) -> Value {
     json!({
         "paper": design.paper(sheet.paper).name,
         "numbers": sheet.numbers,
+        "kept": sheet.kept,
+        "diagram": sheet.diagram + 1,
         "width_nm": sheet.width.nm(),
         "height_nm": sheet.height.nm(),
         "slack_width_nm": sheet.slack.width.nm(),
@@ -86,6 +88,11 @@ fn part(design: &Design, id: PartId, part: &Part) -> Value {
     value.insert("use".into(), word.into());
     if let Use::Piece { piece, version, quarter_turns } = part.r#use {
         value.insert("piece".into(), design.piece(piece).name.clone().into());
+        // A piece without a version shows the same side in all.
+        let side = version.or_else(|| design.version_ids().next()).map(|version| design.side_of(piece, version));
+        if side == Some(Side::Back) {
+            value.insert("side".into(), "back".into());
+        }
         if let Some(version) = version.map(|version| &design.version(version).name).filter(|name| !name.is_empty()) {
             value.insert("version".into(), version.clone().into());
         }

@@ -1,6 +1,6 @@
 //! Broken designs: what is changed in a sound one, and which faults must be found on which lines.
 
-use super::sound::{LANTERN_ROW, REED_BED, TAGS};
+use super::sound::{LANTERN_ROW, REED_BED, TAGS, TIDE_LINE};
 
 /// One broken design.
 pub(crate) struct Broken {
@@ -32,6 +32,13 @@ const fn tags(
     faults: &'static [(&'static str, &'static str)],
 ) -> Broken {
     Broken { from: TAGS, swaps, faults }
+}
+
+const fn tide(
+    swaps: &'static [(&'static str, &'static str)],
+    faults: &'static [(&'static str, &'static str)],
+) -> Broken {
+    Broken { from: TIDE_LINE, swaps, faults }
 }
 
 /// All of them.
@@ -188,6 +195,198 @@ pub(crate) const BROKEN: &[Broken] = &[
         &[("  fold: side\n  from: white\npapers", "   fold: side\n  from: white\npapers")],
         &[("   fold: side", "not-yaml")],
     ),
+    // Both sides, and pads.
+    tide(&[("    turned over: top to bottom\n", "")], &[("  foam:\n", "missing-key")]),
+    tide(&[("turned over: top to bottom", "turned over: sideways")], &[("turned over: sideways", "bad-word")]),
+    tide(&[("{front: one-way, back: two-way}", "{back: two-way}")], &[("sides: {back", "missing-key")]),
+    tide(&[("{front: one-way, back: two-way}", "{front: oneway, back: two-way}")], &[("front: oneway", "bad-word")]),
+    tide(
+        &[("{front: one-way, back: two-way}", "{front: one-way, rear: two-way}")],
+        &[("rear: two-way", "unknown-key"), ("rear: two-way", "missing-key")],
+    ),
+    tide(&[("{front: one-way, back: two-way}", "both")], &[("sides: both", "wrong-kind")]),
+    tide(&[("    sheets are: different\n", "    pattern: any\n")], &[("    pattern: any\n", "unknown-key")]),
+    tide(
+        &[("    pattern: two-way\n", "    turned over: left to right\n")],
+        &[("turned over: left to right", "unknown-key")],
+    ),
+    tide(&[("sheets are: different", "sheets are: diffrent")], &[("sheets are: diffrent", "bad-word")]),
+    tide(&[("sheets are: equal", "sheets are: yes")], &[("sheets are: yes", "bad-word")]),
+    tide(&[("from: tag paper\n    side: back", "from: tag paper\n    side: left")], &[("side: left", "bad-word")]),
+    tide(&[("side: front", "side: bakc")], &[("side: bakc", "bad-word")]),
+    tide(
+        &[("    from: shore\n", "    from: shore\n    side: back\n")],
+        &[("side: back\n  wave:", "back-of-one-sided-paper")],
+    ),
+    tide(
+        &[("    papers: {wave: foam}\nfront", "    papers: {wave: white}\n    side: back\nfront")],
+        &[("    side: back\nfront", "back-of-one-sided-paper")],
+    ),
+    tide(
+        &[("    sides: {front: one-way, back: two-way}\n    turned over: top to bottom\n", "")],
+        &[("side: back\n  shell", "back-of-one-sided-paper"), ("side: back\nversions", "back-of-one-sided-paper")],
+    ),
+    // Kept leftovers.
+    tide(&[("2 1/4 x 5 1/2 in | 57 x 140 mm", "2 1/4 x 5 1/2 in")], &[("keep: {tag paper: 2 1/4", "missing-twin")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "2 of 1 x 11 in")], &[("strip paper: 2", "missing-twin")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "letter")], &[("strip paper: letter", "missing-twin")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "2 of 0 x 11 in | 25 x 280 mm")], &[("2 of 0 x 11", "size-not-positive")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "2 of -1 x 11 in | 25 x 280 mm")], &[("2 of -1 x 11", "bad-length")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "2 of 1 x 11 | 25 x 280 mm")], &[("2 of 1 x 11", "missing-unit")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "0 of 1 x 11 in | 25 x 280 mm")], &[("0 of 1 x 11", "bad-count")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "10001 of 1 x 11 in | 25 x 280 mm")], &[("10001 of", "bad-count")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "some of 1 x 11 in | 25 x 280 mm")], &[("some of", "bad-count")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "1 x 11 in | 2 of 25 x 280 mm")], &[("1 x 11 in | 2 of", "bad-count")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "2 of")], &[("strip paper: 2 of", "bad-size")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "1 x 11 in | 2 x 12 in")], &[("1 x 11 in | 2", "bad-size")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "1 x 11 in | 25 x 280 mm | 1 x 1 cm")], &[("1 x 1 cm", "bad-size")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "longish")], &[("strip paper: longish", "bad-size")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "")], &[("strip paper:", "missing-key")]),
+    tide(&[("2 of 1 x 11 in | 25 x 280 mm", "[1 x 11 in]")], &[("strip paper:", "wrong-kind")]),
+    tide(
+        &[("{tag paper: 2 1/4 x 5 1/2 in | 57 x 140 mm}", "{}")],
+        &[("keep: {}", "missing-key"), ("from: tag paper", "unknown-paper")],
+    ),
+    tide(
+        &[("{tag paper: 2 1/4 x 5 1/2 in | 57 x 140 mm}", "a tag paper")],
+        &[("keep: a tag paper", "wrong-kind"), ("from: tag paper", "unknown-paper")],
+    ),
+    tide(&[("from: tag paper", "from: tag papr")], &[("from: tag papr", "unknown-paper")]),
+    tide(&[("      slip paper:", "      strip paper:")], &[("strip paper: 3", "repeated-key")]),
+    tide(&[("      slip paper:", "      tag paper:")], &[("tag paper: 3", "name-used-twice")]),
+    tide(&[("      slip paper:", "      white:")], &[("      white: 3", "name-used-twice")]),
+    tide(&[("      slip paper:", "      wave:")], &[("      wave: 3", "name-used-twice")]),
+    tide(&[("      slip paper:", "      base:")], &[("      base: 3", "name-used-twice")]),
+    tide(&[("      slip paper:", "      card:")], &[("      card: 3", "name-used-twice")]),
+    tide(&[("      slip paper:", "      varies:")], &[("      varies: 3", "name-used-twice")]),
+    tide(&[("place: shell", "place: tag paper")], &[("place: tag paper", "unknown-piece")]),
+    tide(&[("card less 1/8 in", "tag paper less 1/8 in")], &[("tag paper less", "unknown-piece")]),
+    // Fixed cuts.
+    tide(&[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm")], &[("- 3 3/4 in | 95 mm\n", "bad-word")]),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "from the top, 2 times")],
+        &[("- from the top, 2 times\n", "bad-word")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in from the top, 2 times")],
+        &[("- 3 3/4 in from the top, 2 times\n", "missing-twin")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the foot, 2 times")],
+        &[("- 3 3/4 in | 95 mm from the foot, 2 times\n", "bad-word")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the, 2 times")],
+        &[("- 3 3/4 in | 95 mm from the, 2 times\n", "bad-word")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from")],
+        &[("- 3 3/4 in | 95 mm from\n", "bad-word")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the top, twice")],
+        &[("- 3 3/4 in | 95 mm from the top, twice\n", "bad-count")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the top, times")],
+        &[("- 3 3/4 in | 95 mm from the top, times\n", "bad-count")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the top,")],
+        &[("- 3 3/4 in | 95 mm from the top,\n", "bad-word")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the top, 0 times")],
+        &[("- 3 3/4 in | 95 mm from the top, 0 times\n", "bad-count")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the top, 1001 times")],
+        &[("- 3 3/4 in | 95 mm from the top, 1001 times\n", "bad-count")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the top, 99999999999 times")],
+        &[("- 3 3/4 in | 95 mm from the top, 99999999999 times\n", "bad-count")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the top, 2.5 times")],
+        &[("- 3 3/4 in | 95 mm from the top, 2.5 times\n", "bad-count")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 in | 95 mm from the top, 2, times")],
+        &[("- 3 3/4 in | 95 mm from the top, 2, times\n", "bad-word")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/4 | 95 mm from the top, 2 times")],
+        &[("- 3 3/4 | 95 mm from the top, 2 times\n", "missing-unit")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 3/x in | 95 mm from the top, 2 times")],
+        &[("- 3 3/x in | 95 mm from the top, 2 times\n", "bad-length")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "-3 in | 95 mm from the top, 2 times")],
+        &[("- -3 in | 95 mm from the top, 2 times\n", "bad-length")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "3 in | 4 in from the top, 2 times")],
+        &[("- 3 in | 4 in from the top, 2 times\n", "bad-length")],
+    ),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "0 in | 0 mm from the top, 2 times")],
+        &[("- 0 in | 0 mm from the top, 2 times\n", "size-not-positive")],
+    ),
+    tide(&[("3 3/4 in | 95 mm from the top, 2 times", "2 times")], &[("- 2 times\n", "yaml-surprise")]),
+    tide(
+        &[("3 3/4 in | 95 mm from the top, 2 times", "{top: 3 in, times: 2}")],
+        &[("- {top: 3 in, times: 2}\n", "wrong-kind")],
+    ),
+    tide(
+        &[(
+            "    cut first:\n      - 3 3/4 in | 95 mm from the top, 2 times\n      - 1 in | 25 mm from the left\n",
+            "    cut first: 1 in | 25 mm from the left\n",
+        )],
+        &[("cut first: 1 in", "wrong-kind")],
+    ),
+    tide(
+        &[(
+            "    cut first:\n      - 3 3/4 in | 95 mm from the top, 2 times\n      - 1 in | 25 mm from the left\n",
+            "    cut first: []\n",
+        )],
+        &[("cut first: []", "missing-key")],
+    ),
+    tide(
+        &[(
+            "    cut first:\n      - 3 3/4 in | 95 mm from the top, 2 times\n      - 1 in | 25 mm from the left\n",
+            "    cut first: [3 in | 75 mm from the top, 2 times]\n",
+        )],
+        &[("cut first: [", "yaml-surprise")],
+    ),
+    tide(&[("{panel: bottom}", "{pannel: bottom}")], &[("{pannel", "unknown-piece")]),
+    tide(&[("{panel: bottom}", "{panel: foot}")], &[("{panel: foot", "bad-word")]),
+    tide(&[("{panel: bottom}", "{panel: bottom, panel: top}")], &[("panel: top}", "repeated-key")]),
+    tide(&[("{panel: bottom}", "{}")], &[("along the edge: {}", "missing-key")]),
+    tide(&[("{panel: bottom}", "panel")], &[("along the edge: panel", "wrong-kind")]),
+    tide(&[("{panel: bottom}", "{panel: [bottom]}")], &[("{panel: [", "wrong-kind")]),
+    tide(&[("ways to cut: 2", "ways to cut: 0")], &[("ways to cut: 0", "bad-count")]),
+    tide(&[("ways to cut: 2", "ways to cut: 3")], &[("ways to cut: 3", "bad-count")]),
+    tide(&[("ways to cut: 2", "ways to cut: two")], &[("ways to cut: two", "bad-count")]),
+    // Other sheets.
+    tide(&[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- 0 of letter")], &[("- 0 of letter\n", "bad-count")]),
+    tide(&[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- 6")], &[("- 6\n", "bad-size")]),
+    tide(&[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- letter")], &[("- letter\n", "bad-count")]),
+    tide(&[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- 6 of 6 in")], &[("- 6 of 6 in\n", "bad-length")]),
+    tide(&[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- 6 of 0 x 6 in")], &[("- 6 of 0 x 6 in\n", "size-not-positive")]),
+    tide(&[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- 6 of 6 x 6 in")], &[("- 6 of 6 x 6 in\n", "missing-twin")]),
+    tide(
+        &[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- 6 of 6 x 6 in | 6 of 8 x 8 in")],
+        &[("- 6 of 6 x 6 in | 6 of 8 x 8 in\n", "bad-size")],
+    ),
+    tide(&[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- 6 of 6 x 6")], &[("- 6 of 6 x 6\n", "missing-unit")]),
+    tide(
+        &[("- 6 of 6 x 6 in | 6 of 150 x 150 mm", "- {sheets: 6 of letter, kind: plain}")],
+        &[("- {sheets: 6 of letter, kind: plain}\n", "wrong-kind")],
+    ),
+    tide(&[("also from: 3 of legal | 3 of A4", "also from: []")], &[("also from: []", "missing-key")]),
     // Files for `cuts`.
     tags(&[("    per card: 2\n", "")], &[("  strip:", "missing-key")]),
     tags(&[("per card: 2", "per card: none")], &[("per card: none", "bad-count")]),

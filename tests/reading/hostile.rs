@@ -76,6 +76,41 @@ fn many_near_names_end() {
     assert_eq!((findings[0].code, findings[500].code), ("unknown-paper", "too-much"));
 }
 
+/// Lists that no sheet holds are refused whole, and very many names of leftovers end.
+#[test]
+fn absurd_lists_about_paper_end() {
+    let tags =
+        |said: &str| sound::TAGS.replace("    sheets: 1 of letter\n", &format!("    sheets: 1 of letter\n{said}"));
+    let items = |key: &str, item: &str, count: usize| tags(&format!("    {key}:\n{}", item.repeat(count)));
+    let along = |count: usize| {
+        let names: Vec<String> = (0..count).map(|n| format!("      p{n}: top\n")).collect();
+        let pieces: Vec<String> =
+            (0..count).map(|n| format!("  p{n}: {{size: 1 x 1 in, from: kraft, per card: 1}}\n")).collect();
+        let text = tags(&format!("    along the edge:\n{}", names.concat()));
+        text.replace("pieces:\n", &format!("pieces:\n{}", pieces.concat()))
+    };
+    for (text, most, count) in [
+        (items("cut first", "      - 1/8 in from the top, 1000 times\n", 101), "100", 101),
+        (items("also from", "      - 1 of letter\n", 21), "20", 21),
+        (along(9), "8", 9),
+    ] {
+        let (findings, settled) = found(&Source::new("absurd.yaml", text), Units::Inch);
+        let [finding] = findings.as_slice() else { panic!("{findings:#?}") };
+        assert_eq!((finding.code, settled), ("bad-count", true));
+        assert!(finding.message.contains(&count.to_string()), "{finding:#?}");
+        assert_eq!(finding.help.as_deref(), Some(format!("keep at most {most}").as_str()));
+    }
+    assert_eq!(design(&along(8), Units::Inch).papers[0].fixed.edges.len(), 8);
+    let row = "      - 1/8 in from the top, 1000 times\n";
+    assert_eq!(design(&items("cut first", row, 100), Units::Inch).papers[0].fixed.rows.len(), 100);
+
+    let kept: Vec<String> = (0..3000).map(|n| format!("      leftover {n}: 10000 of 1 x 1 in\n")).collect();
+    let begun = std::time::Instant::now();
+    let settled = design(&tags(&format!("    keep:\n{}", kept.concat())), Units::Inch);
+    assert!(begun.elapsed().as_secs() < 5, "{:?}", begun.elapsed());
+    assert_eq!((settled.papers.len(), settled.pieces.len()), (3001, 3002));
+}
+
 /// One change to a text, as a slip of the hand or a bad copy makes it.
 #[derive(Debug, Clone)]
 enum Slip {
@@ -142,7 +177,7 @@ proptest! {
 
     #[test]
     fn no_slip_panics_or_loses_its_place(
-        base in prop::sample::select(vec![sound::LANTERN_ROW, sound::REED_BED, sound::TAGS]),
+        base in prop::sample::select(vec![sound::LANTERN_ROW, sound::REED_BED, sound::TAGS, sound::TIDE_LINE]),
         slips in prop::collection::vec(slip(), 1..6),
     ) {
         let text = slips.iter().fold(base.to_owned(), |text, slip| slipped(&text, slip));

@@ -5,8 +5,10 @@ use trimwright::design::model::{
     AlongEdge, Back, Design, FixedRow, From, Paper, PaperId, Pattern, Piece, PieceId, PieceKind, Sheets, Side, Stated,
     TurnedOver,
 };
+use trimwright::diagnostic::Severity;
 use trimwright::geometry::Edge;
 use trimwright::length::{Length, Size, Units};
+use trimwright::source::Source;
 
 fn paper<'d>(design: &'d Design, name: &str) -> &'d Paper {
     design.papers.iter().find(|paper| paper.name == name).unwrap()
@@ -141,4 +143,27 @@ fn each_word_may_be_written_in_its_ways() {
     assert_eq!(named, [Some("A6"), Some("half letter")]);
     // A kept leftover is a piece of its paper, so it may come from the row along an edge.
     assert_eq!(design.papers[0].fixed.edges[0].piece, PieceId(2));
+}
+
+/// The README's example of what is said of paper, with the rest of a design round it.
+#[test]
+fn the_example_in_the_readme_is_sound() {
+    let readme = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/README.md")).unwrap();
+    let section = readme.split_once("**More about paper**").unwrap().1;
+    let example = section.split_once("```yaml\n").unwrap().1.split_once("```").unwrap().0;
+    let text = example.replace(
+        "pieces:\n",
+        "  white: {sheets: 2 of letter}\npieces:\n  lantern: {size: 1 x 1 3/4 in | 25 x 44 mm, from: varies}\n",
+    );
+    let head = "title: Night\nmonth: 2027-06\ncards: 4\nunits: inch and metric\n\
+                card: {size: 4 1/4 x 5 1/2 in | 105 x 148 mm, fold: side, from: white}\n";
+    let near = "left: 1/4 in | 6 mm, top: 1/4 in | 6 mm";
+    let front = format!(
+        "front:\n  - {{place: panel, {near}, glue: tape}}\n  - {{place: lantern, onto: panel, {near}, glue: foam}}\n  \
+         - {{place: tag, left: 1/4 in | 6 mm, bottom: 0 in, glue: tape}}\n"
+    );
+    let source = Source::new("design.yaml", format!("{head}{text}{front}"));
+    let findings = trimwright::pipeline::run(&source, "design").findings;
+    let loud: Vec<_> = findings.iter().filter(|finding| finding.severity != Severity::Note).collect();
+    assert!(loud.is_empty(), "{loud:#?}");
 }

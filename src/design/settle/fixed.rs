@@ -82,9 +82,14 @@ impl<'a> Desk<'a> {
         let length = self.length_in(measure, Role::Outright)?;
         if length.nm() <= 0 {
             self.note(
-                Finding::error("size-not-positive", measure.span, "the row is nothing at all", format!("{length}"))
-                    .help("make it more than 0, or leave the row out")
-                    .plainly("A row needs a measure above nothing."),
+                Finding::error(
+                    "size-not-positive",
+                    measure.span,
+                    "the row is nothing at all",
+                    format!("`{}`", measure.value),
+                )
+                .help("make it more than 0, or leave the row out")
+                .plainly("A row needs a measure above nothing."),
             );
             return None;
         }

@@ -1,5 +1,6 @@
 //! Two versions take the same papers.
 
+use crate::design::model::{Design, PaperId, PieceId, Side, VersionId};
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
@@ -15,17 +16,12 @@ pub static RULE: Rule = Rule {
 };
 
 fn check(project: &Project) -> Vec<Finding> {
-    let versions = &project.design.versions;
+    let design = &project.design;
     let mut findings = Vec::new();
-    for (n, version) in versions.iter().enumerate() {
-        let mut papers = version.papers.clone();
-        papers.sort_unstable();
-        let twin = versions[..n].iter().find(|other| {
-            let mut others = other.papers.clone();
-            others.sort_unstable();
-            others == papers && other.side == version.side
-        });
-        let Some(twin) = twin else { continue };
+    let taken: Vec<_> = design.version_ids().map(|id| taken(design, id)).collect();
+    for (n, version) in design.versions.iter().enumerate() {
+        let Some(twin) = taken[..n].iter().position(|earlier| *earlier == taken[n]) else { continue };
+        let twin = &design.versions[twin];
         findings.push(
             Finding::warning(
                 RULE.code,
@@ -43,4 +39,12 @@ fn check(project: &Project) -> Vec<Finding> {
         );
     }
     findings
+}
+
+/// The papers of what varies in a version, each with the side that shows.
+fn taken(design: &Design, id: VersionId) -> Vec<(PieceId, PaperId, Side)> {
+    let papers = design.version(id).papers.iter();
+    let mut taken: Vec<_> = papers.map(|(piece, paper)| (*piece, *paper, design.side_of(*piece, id))).collect();
+    taken.sort_unstable();
+    taken
 }

@@ -150,12 +150,12 @@ const fn least_rest(measure: i64, hand: Hand) -> i64 {
     }
 }
 
-/// The largest measure on the ruler that comes off a length so many times.
-fn largest(total: i64, times: i64, ruler: i64, hand: Hand) -> Option<i64> {
-    let on_ruler = |rest: i64| ((total - rest).max(0) / times) / ruler * ruler;
-    let long = on_ruler(1);
-    let middle = on_ruler(hand.narrow).min(hand.hold - 1) / ruler * ruler;
-    let short = on_ruler(hand.hold).min(hand.narrow - 1) / ruler * ruler;
+/// The largest measure on the ruler under another that comes off a length so many times.
+fn largest_under(under: i64, total: i64, times: i64, ruler: i64, hand: Hand) -> Option<i64> {
+    let on_ruler = |rest: i64, most: i64| ((total - rest).max(0) / times).min(most) / ruler * ruler;
+    let long = on_ruler(1, under - 1);
+    let middle = on_ruler(hand.narrow, (under - 1).min(hand.hold - 1));
+    let short = on_ruler(hand.hold, (under - 1).min(hand.narrow - 1));
     [(long, hand.hold), (middle, hand.narrow), (short, hand.least)]
         .into_iter()
         .find(|(measure, least)| measure >= least && *measure > 0)
@@ -211,12 +211,13 @@ fn band_fault(project: &Project, id: PaperId, band: &AlongEdge, rooms: &[Room]) 
     } else if measure > along_room {
         // A band may also be all that is left.
         let whole = (along_room >= hand.least && along_room % ruler == 0).then_some(along_room);
-        let most = largest(along_room, 1, ruler, hand).or(whole);
+        let most = largest_under(measure, along_room, 1, ruler, hand).or(whole);
         (format!("{} {along_word}, where {} is left", said(measure), said(along_room)), most)
     } else {
         let rest = said(along_room - measure);
         let hold = said(hand.hold);
-        (format!("{} {along_word} leaves {rest} beside it, and neither is {hold} to hold", said(measure)), None)
+        let most = largest_under(measure, along_room, 1, ruler, hand);
+        (format!("{} {along_word} leaves {rest} beside it, and neither is {hold} to hold", said(measure)), most)
     };
     let help = match most.filter(|most| *most < measure) {
         Some(most) => {
@@ -266,7 +267,7 @@ fn row_fault(project: &Project, paper: &Paper, row: &FixedRow, room: i64) -> Fau
         let rest = said(left - measure);
         format!("cut {cut} parts {} into {} and {rest}, neither {} to hold", said(left), said(measure), said(hand.hold))
     };
-    let smaller = largest(room, times, ruler, hand).filter(|smaller| *smaller < measure);
+    let smaller = largest_under(measure, room, times, ruler, hand);
     let help = match (most, smaller) {
         (0, Some(smaller)) => format!("make it {}, or leave the row out", said(smaller)),
         (0, None) => format!("leave the row out, or take sheets {} larger", said((all - room).max(0) + hand.hold)),
@@ -304,10 +305,13 @@ mod tests {
         for ruler in [1, 3] {
             for total in 0..90 {
                 for times in 1..6 {
-                    let wanted = (HAND.least..=total)
-                        .filter(|measure| measure % ruler == 0 && most_times(total, *measure, HAND) >= times)
-                        .max();
-                    assert_eq!(largest(total, times, ruler, HAND), wanted, "{times} times from {total}");
+                    for under in [total + 1, total / 2, 12] {
+                        let wanted = (HAND.least..under)
+                            .filter(|measure| measure % ruler == 0 && most_times(total, *measure, HAND) >= times)
+                            .max();
+                        let found = largest_under(under, total, times, ruler, HAND);
+                        assert_eq!(found, wanted, "under {under}, {times} times from {total}");
+                    }
                 }
             }
         }

@@ -30,8 +30,8 @@ pub(super) struct Said {
 /// What is said of a piece besides ring and size.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(super) enum Tag {
-    /// The name of a leftover that is kept.
-    Name(String),
+    /// The name of a leftover that is kept, line by line.
+    Name(Vec<String>),
     /// That it shows the back of the paper, and where the back's "up" points to on the sheet.
     Back(String, Option<Points>),
 }
@@ -56,27 +56,48 @@ impl Tag {
         }
     }
 
-    fn words(&self) -> &str {
+    /// Its lines.
+    fn lines(&self) -> &[String] {
         match self {
-            Self::Name(words) | Self::Back(words, _) => words,
+            Self::Name(lines) => lines,
+            Self::Back(word, _) => std::slice::from_ref(word),
         }
     }
 
     fn width(&self) -> i64 {
         let arrow = if matches!(self, Self::Back(_, Some(_))) { ARROW.1 + ARROW.2 } else { 0 };
-        text::width(self.lettering(), self.words()) + arrow
+        self.lines().iter().map(|line| text::width(self.lettering(), line)).max().unwrap_or(0) + arrow
     }
 
     fn height(&self) -> i64 {
         let arrow = if matches!(self, Self::Back(_, Some(_))) { ARROW.0 } else { 0 };
-        text::cap_height(self.lettering()).max(arrow)
+        let lines = i64::try_from(self.lines().len()).unwrap_or(1);
+        (lines * text::cap_height(self.lettering()) + (lines - 1) * GAP).max(arrow)
     }
 
-    /// Puts it down, its left end halfway up at `left`.
+    /// A name with each word on its own line.
+    fn in_words(&self) -> Option<Self> {
+        let Self::Name(lines) = self else { return None };
+        let words: Vec<String> = lines.iter().flat_map(|line| line.split(' ')).map(str::to_owned).collect();
+        (words.len() > lines.len()).then_some(Self::Name(words))
+    }
+
+    /// Puts it down in a room of its own width and height.
     fn put(&self, canvas: &mut Canvas, left: At) {
-        canvas.text(self.lettering(), centred(self.lettering(), left), Anchor::Start, self.words());
-        let Self::Back(words, Some(points)) = self else { return };
-        let x = left.x + text::width(self.lettering(), words) + ARROW.2 + ARROW.1 / 2;
+        let cap = text::cap_height(self.lettering());
+        let lines = self.lines();
+        let mut baseline = left.y - self.height() / 2 + cap;
+        if let [line] = lines {
+            canvas.text(self.lettering(), centred(self.lettering(), left), Anchor::Start, line);
+        } else {
+            for line in lines {
+                let middle = At::new(left.x + self.width() / 2, baseline);
+                canvas.text(self.lettering(), middle, Anchor::Middle, line);
+                baseline += cap + GAP;
+            }
+        }
+        let Self::Back(word, Some(points)) = self else { return };
+        let x = left.x + text::width(self.lettering(), word) + ARROW.2 + ARROW.1 / 2;
         let half = ARROW.0 / 2;
         let up = match points {
             Points::Up => -1,
@@ -115,8 +136,21 @@ fn under(said: &Said) -> i64 {
     said.tag.as_ref().map_or(0, |tag| GAP + tag.height())
 }
 
-/// The label that a piece has room for.
-pub(super) fn label_for(area: Area, said: &Said) -> Label {
+/// The label that a piece has room for, its name broken into lines where that makes it fit.
+pub(super) fn label_for(area: Area, said: &mut Said) -> Label {
+    let label = label_with(area, said);
+    if let (Label::Bare | Label::Leader, Some(tag)) = (label, said.tag.as_ref().and_then(Tag::in_words)) {
+        let broken = Said { tag: Some(tag), ..said.clone() };
+        let other = label_with(area, &broken);
+        if other == Label::Over {
+            *said = broken;
+            return other;
+        }
+    }
+    label
+}
+
+fn label_with(area: Area, said: &Said) -> Label {
     let diameter = 2 * ring_radius(said.ring);
     let over_height = diameter + GAP + text::cap_height(Lettering::Figure) + under(said);
     let tag = said.tag.as_ref().map_or(0, Tag::width);

@@ -96,8 +96,8 @@ impl<'a> Figure<'a> {
             .filter_map(|part| match part.r#use {
                 Use::Piece { piece, version, .. } => {
                     let (ring, size, area) = (self.ring(piece), self.size(part), self.frame.area(part.rect));
-                    let said = Said { ring, size, tag: self.tag(piece, version) };
-                    Some(Labelled { area, label: labels::label_for(area, &said), said })
+                    let mut said = Said { ring, size, tag: self.tag(piece, version) };
+                    Some(Labelled { area, label: labels::label_for(area, &mut said), said })
                 }
                 _ => None,
             })
@@ -113,7 +113,7 @@ impl<'a> Figure<'a> {
         let design = &self.project.design;
         let settled = design.piece(piece);
         if matches!(settled.kind, PieceKind::Kept { .. }) {
-            return Some(Tag::Name(settled.name.clone()));
+            return Some(Tag::Name(vec![settled.name.clone()]));
         }
         let back = design.paper(self.plan.paper).back?;
         // The sheet lies with its front up: turned over like a wall calendar, the back's "up" is
