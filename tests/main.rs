@@ -5,6 +5,7 @@ mod drawing;
 mod flow;
 mod handout;
 mod house;
+mod other_ways;
 mod placing;
 mod printed;
 mod reading;

@@ -64,7 +64,7 @@ pub fn row(design: &Design, plan: &CutPlan, sheet: &SheetPlan, row: &CutRow) -> 
         })
         .collect();
     let taken = match alike.as_slice() {
-        _ if row.parts.first() == Some(&PartId(0)) => Taken::Sheet { times: row.cuts },
+        _ if row.parts.first() == Some(&PartId(0)) => Taken::Sheet { times: row.cuts, kept: sheet.kept },
         [one] => Taken::Parts(*one),
         several => Taken::Mixed(several),
     };
@@ -186,12 +186,16 @@ pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
     let size = paper.sheets[sheet.kind].size;
     let text = format!("{} {}", size.numbers(design.units), design.units.sign());
     let count = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
-    let source = paper.kept_from.map(|source| design.paper(source).name.as_str());
-    cutting::sheet_note(count, &text, pattern_word(paper.pattern), source)
+    let pattern = pattern_word(paper.pattern);
+    match paper.kept_from {
+        Some(from) => cutting::kept_note(count, &design.paper(from).name, &text, pattern),
+        None => cutting::sheet_note(count, &text, pattern),
+    }
 }
 
 /// The smallest sheet that a sheet's rows still serve, as the paper's sheets are stated: an edge
-/// strip beside is not in it. Rounded up to the ruler's step, never past the sheet's own size.
+/// strip beside is not in it. Rounded up to the ruler's step, never past the sheet's own size. Nothing
+/// is said of a kept leftover, which the reader has cut to size.
 #[must_use]
 pub fn least_size(design: &Design, sheet: &SheetPlan) -> Size {
     let full = design.paper(sheet.paper).sheets[sheet.kind].size;
@@ -211,6 +215,9 @@ fn strip_beside(design: &Design, sheet: &SheetPlan) -> Option<EdgeStrip> {
 /// What is said of the smallest sheet that will do.
 #[must_use]
 pub fn slack(design: &Design, sheet: &SheetPlan, sheets: u32) -> Line {
+    if sheet.kept {
+        return Line::new();
+    }
     let least = least_size(design, sheet);
     if least == design.paper(sheet.paper).sheets[sheet.kind].size {
         return cutting::full_size(sheets);

@@ -174,7 +174,7 @@ fn sheet_text(text: &mut String, design: &Design, plan: &CutPlan, index: usize, 
     let sheets = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
     let totals: Vec<_> = sheet.pieces().into_iter().map(|(piece, count)| (piece, count * sheets)).collect();
     let pieces = tell::named_counts(design, &totals);
-    let mut have = cutting::you_have(sheets, &pieces);
+    let mut have = cutting::you_have(sheets, sheet.kept, &pieces);
     let spares = plan.spares_after(design, &[index]);
     if !spares.is_empty() {
         have = have.text(" ").then(cutting::to_spare(&tell::named_counts(design, &spares)));
@@ -192,7 +192,10 @@ fn sheet_text(text: &mut String, design: &Design, plan: &CutPlan, index: usize, 
     if !over.is_empty() {
         wrap(text, "", &cutting::left_over(over).to_plain());
     }
-    wrap(text, "", &tell::slack(design, sheet, sheets).to_plain());
+    let slack = tell::slack(design, sheet, sheets);
+    if !slack.is_empty() {
+        wrap(text, "", &slack.to_plain());
+    }
 }
 
 /// Wraps a line to 96 columns behind a column for the cut numbers.

@@ -91,7 +91,7 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
                 CutLine { cuts: told.cuts, measure: told.measure, line: said(&told.line) }
             })
             .collect(),
-        have: said(&words::have(sheets)),
+        have: said(&words::have(sheets, first.kept)),
         items: items(project, group, sheets),
         left: left(project, group),
         slack: said(&tell::slack(design, first, sheets)),

@@ -75,7 +75,12 @@ fn first_fault<'s>(project: &Project, id: PaperId, sheets: &'s [Sheets]) -> Opti
 
 /// Whether every sheet of a paper holds what is fixed of it; where one does not, that is said here.
 pub(super) fn holds_what_is_fixed(project: &Project, id: PaperId) -> bool {
-    first_fault(project, id, &project.design.paper(id).sheets).is_none()
+    all_hold(project, id, &project.design.paper(id).sheets)
+}
+
+/// The same of other sheets of the paper.
+pub(super) fn all_hold(project: &Project, id: PaperId, sheets: &[Sheets]) -> bool {
+    first_fault(project, id, sheets).is_none()
 }
 
 /// What is left of a sheet, in nanometres.

@@ -1,5 +1,6 @@
 //! Other sheets that somebody may hold do not give every card.
 
+use super::fixed_cut_without_room::all_hold;
 use crate::diagnostic::{Finding, Severity};
 use crate::project::{Other, Project};
 use crate::rules::Rule;
@@ -24,7 +25,8 @@ fn tell(project: &Project, other: &Other) -> Option<Finding> {
     let paper = design.paper(other.paper);
     let also = paper.also.get(other.also)?;
     let own = other.own_plan();
-    if own.missing.is_empty() {
+    // What is fixed may be why a piece finds no place.
+    if own.missing.is_empty() || !all_hold(project, other.paper, &also.sheets) {
         return None;
     }
     let told = own.missing.iter().map(|missing| counted(missing.count, &design.piece(missing.piece).name));

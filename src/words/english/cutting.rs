@@ -12,10 +12,12 @@ pub const TOP_TO_BOTTOM: &str = "top to bottom";
 /// What a row cuts from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Taken<'a> {
-    /// The whole sheet.
+    /// The whole sheet, or the whole of a leftover that was kept.
     Sheet {
         /// How often.
         times: u32,
+        /// Whether it is a kept leftover.
+        kept: bool,
     },
     /// Loose parts of one size that are cut alike.
     Parts(Alike<'a>),
@@ -74,6 +76,10 @@ pub enum Given {
 
 fn noun(strip: bool) -> &'static str {
     if strip { "strip" } else { "part" }
+}
+
+const fn whole(kept: bool) -> &'static str {
+    if kept { "the kept part" } else { "the sheet" }
 }
 
 fn often(times: u32) -> String {
@@ -155,7 +161,7 @@ fn rest_of(gives: &[Given]) -> Line {
 pub fn row(from: Edge, what: Taken<'_>, gives: &[Given]) -> Line {
     let given: Vec<Line> = gives.iter().filter_map(given).collect();
     let parts = match what {
-        Taken::Sheet { .. } => Line::plain("the sheet"),
+        Taken::Sheet { kept, .. } => Line::plain(whole(kept)),
         Taken::Parts(of) => alike(of),
         Taken::Mixed(lots) => {
             let line = Line::plain(format!("From the {} cut ", from.word())).then(each_lot(lots));
@@ -166,7 +172,7 @@ pub fn row(from: Edge, what: Taken<'_>, gives: &[Given]) -> Line {
     let start = Line::plain(format!("From the {} of ", from.word())).then(parts);
     let line = if given.is_empty() {
         let times = match what {
-            Taken::Sheet { times } | Taken::Parts(Alike { times, .. }) => times,
+            Taken::Sheet { times, .. } | Taken::Parts(Alike { times, .. }) => times,
             Taken::Mixed(_) => 1,
         };
         start.text(format!(" cut {}", often(times)))
@@ -190,7 +196,7 @@ pub fn whole_row(from: Edge, what: Taken<'_>, measure: &str, gives: &[Given]) ->
             .text(" and cut.")
     };
     let line = match what {
-        Taken::Sheet { times } => put(Line::plain("the sheet")).text(again(times)),
+        Taken::Sheet { times, kept } => put(Line::plain(whole(kept))).text(again(times)),
         Taken::Parts(of) if of.count == 1 => put(alike(of)).text(again(of.times)),
         Taken::Parts(of) => {
             let parts = plural(noun(of.strip));
@@ -222,23 +228,25 @@ fn again(times: u32) -> String {
 }
 
 /// What a sheet is, beside its name: "1 sheet, 12 x 12 in, one-way".
-/// A leftover that another paper keeps: "1 leftover of Tide, 4 x 5 1/2 in, one-way".
 #[must_use]
-pub fn sheet_note(count: u32, size: &str, pattern: Pattern, kept_from: Option<&str>) -> Line {
-    let what = match kept_from {
-        Some(source) => format!("{} of {}, ", counted(count, "leftover"), capital(source)),
-        None => format!("{}, ", counted(count, "sheet")),
-    };
-    let mut line = Line::plain(what).measure(size);
-    line = match pattern {
+pub fn sheet_note(count: u32, size: &str, pattern: Pattern) -> Line {
+    note_ends(Line::plain(format!("{}, ", counted(count, "sheet"))).measure(size), count, pattern)
+}
+
+fn note_ends(line: Line, count: u32, pattern: Pattern) -> Line {
+    let line = match pattern {
         Pattern::OneWay => line.text(", one-way"),
         Pattern::TwoWay => line.text(", two-way"),
         Pattern::Any => line,
     };
-    if count > 1 {
-        line = line.text(", cut alike");
-    }
-    line
+    if count > 1 { line.text(", cut alike") } else { line }
+}
+
+/// What a kept leftover is, beside its name: "2 kept parts of Dusk, 4 x 5 1/2 in, one-way".
+#[must_use]
+pub fn kept_note(count: u32, paper: &str, size: &str, pattern: Pattern) -> Line {
+    let line = Line::plain(format!("{} of {}, ", counted(count, "kept part"), capital(paper))).measure(size);
+    note_ends(line, count, pattern)
 }
 
 /// A pattern's direction, as the words need it.
@@ -270,12 +278,13 @@ pub fn sheet_numbers(numbers: &[u32]) -> String {
 /// What stands after a sheet's rows, totals of all sheets cut so:
 /// "From both sheets you have 8 mats (2) and 8 rails (5)."
 #[must_use]
-pub fn you_have(sheets: u32, pieces: &[(u32, String, u32)]) -> Line {
+pub fn you_have(sheets: u32, kept: bool, pieces: &[(u32, String, u32)]) -> Line {
+    let noun = if kept { "parts" } else { "sheets" };
     let parts = pieces.iter().map(|(count, name, ring)| counted_ring(*count, name, *ring));
     Line::plain(match sheets {
         0 | 1 => "You have ".to_owned(),
-        2 => "From both sheets you have ".to_owned(),
-        _ => format!("From all {sheets} sheets you have "),
+        2 => format!("From both {noun} you have "),
+        _ => format!("From all {sheets} {noun} you have "),
     })
     .then(listed(parts.collect()))
     .text(".")

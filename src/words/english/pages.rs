@@ -322,11 +322,12 @@ pub fn why_another_way() -> Line {
 
 /// Before the boxes to tick under a diagram's words.
 #[must_use]
-pub fn have(sheets: u32) -> Line {
+pub fn have(sheets: u32, kept: bool) -> Line {
+    let noun = if kept { "parts" } else { "sheets" };
     Line::plain(match sheets {
         1 => "You have".to_owned(),
-        2 => "From both sheets".to_owned(),
-        _ => format!("From all {sheets} sheets"),
+        2 => format!("From both {noun}"),
+        _ => format!("From all {sheets} {noun}"),
     })
 }
 
