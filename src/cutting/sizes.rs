@@ -75,7 +75,7 @@ pub fn sizes(design: &Design, what: Resized, ways: Ways, steps: i32, limits: &Li
         return None;
     }
     let changed = |steps: i32| {
-        let (by, none) = (step * i64::from(steps), step * 0);
+        let (by, none) = (step * i64::from(steps), Length::zero(design.units));
         match ways {
             Ways::Both => resize(design, what, by, by),
             Ways::Width => resize(design, what, by, none),
@@ -130,7 +130,8 @@ fn too_large(design: &Design) -> Vec<(PieceId, PaperId)> {
                 })
             };
             let here = (wanted.piece, demand.paper);
-            if !fits(width, height) && !(wanted.quarter && fits(height, width)) && !all.contains(&here) {
+            let goes = fits(width, height) || (wanted.quarter && fits(height, width));
+            if !goes && !all.contains(&here) {
                 all.push(here);
             }
         }

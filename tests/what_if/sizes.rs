@@ -92,7 +92,7 @@ fn rows_are_what_their_designs_give_alone() {
         let table = table(&lanterns, name, ways, 4);
         let step = lanterns.workshop.ruler;
         for Row { steps, cards, .. } in &table.rows {
-            let (by, none) = (step * i64::from(*steps), step * 0);
+            let (by, none) = (step * i64::from(*steps), Length::zero(lanterns.units));
             let (width, height) = match ways {
                 Ways::Both => (by, by),
                 Ways::Width => (by, none),
