@@ -11,4 +11,5 @@ mod reading;
 mod reports;
 mod sample;
 mod support;
+mod told;
 mod what_if;

@@ -185,7 +185,9 @@ pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
     let paper = design.paper(sheet.paper);
     let size = paper.sheets[sheet.kind].size;
     let text = format!("{} {}", size.numbers(design.units), design.units.sign());
-    cutting::sheet_note(u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX), &text, pattern_word(paper.pattern))
+    let count = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
+    let source = paper.kept_from.map(|source| design.paper(source).name.as_str());
+    cutting::sheet_note(count, &text, pattern_word(paper.pattern), source)
 }
 
 /// The smallest sheet that a sheet's rows still serve, as the paper's sheets are stated: an edge

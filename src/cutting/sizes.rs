@@ -75,7 +75,7 @@ pub fn sizes(design: &Design, what: Resized, ways: Ways, steps: i32, limits: &Li
         return None;
     }
     let changed = |steps: i32| {
-        let (by, none) = (step * i64::from(steps), Length::zero(design.units));
+        let (by, none) = (step * i64::from(steps), Length::new(0, step.unit()));
         match ways {
             Ways::Both => resize(design, what, by, by),
             Ways::Width => resize(design, what, by, none),
@@ -130,8 +130,8 @@ fn too_large(design: &Design) -> Vec<(PieceId, PaperId)> {
                 })
             };
             let here = (wanted.piece, demand.paper);
-            let goes = fits(width, height) || (wanted.quarter && fits(height, width));
-            if !goes && !all.contains(&here) {
+            let fits_here = fits(width, height) || (wanted.quarter && fits(height, width));
+            if !fits_here && !all.contains(&here) {
                 all.push(here);
             }
         }

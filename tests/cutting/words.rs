@@ -90,7 +90,7 @@ impl Table<'_> {
     /// named by its size, and must be as much as is said.
     fn take(&mut self, given: &str, left: usize, mut made: Vec<Part>) {
         let units = self.design.units;
-        let mut take = |made: &mut Vec<Part>, fits: &dyn Fn(Part) -> bool| {
+        let take = |made: &mut Vec<Part>, fits: &dyn Fn(Part) -> bool| {
             let place = made.iter().position(|part| fits(*part));
             made.remove(place.unwrap_or_else(|| panic!("`{given}` is not among {made:?}")))
         };

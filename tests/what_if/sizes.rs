@@ -92,7 +92,7 @@ fn rows_are_what_their_designs_give_alone() {
         let table = table(&lanterns, name, ways, 4);
         let step = lanterns.workshop.ruler;
         for Row { steps, cards, .. } in &table.rows {
-            let (by, none) = (step * i64::from(*steps), Length::zero(lanterns.units));
+            let (by, none) = (step * i64::from(*steps), Length::new(0, step.unit()));
             let (width, height) = match ways {
                 Ways::Both => (by, by),
                 Ways::Width => (by, none),

@@ -4,6 +4,11 @@ use super::{capital, counted, counted_ring, counted_word, listed, plural};
 use crate::geometry::Edge;
 use crate::words::Line;
 
+/// How a sheet is turned over, like the page of a book.
+pub const LEFT_TO_RIGHT: &str = "left to right";
+/// How a sheet is turned over, like the sheet of a wall calendar.
+pub const TOP_TO_BOTTOM: &str = "top to bottom";
+
 /// What a row cuts from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Taken<'a> {
@@ -217,9 +222,14 @@ fn again(times: u32) -> String {
 }
 
 /// What a sheet is, beside its name: "1 sheet, 12 x 12 in, one-way".
+/// A leftover that another paper keeps: "1 leftover of Tide, 4 x 5 1/2 in, one-way".
 #[must_use]
-pub fn sheet_note(count: u32, size: &str, pattern: Pattern) -> Line {
-    let mut line = Line::plain(format!("{}, ", counted(count, "sheet"))).measure(size);
+pub fn sheet_note(count: u32, size: &str, pattern: Pattern, kept_from: Option<&str>) -> Line {
+    let what = match kept_from {
+        Some(source) => format!("{} of {}, ", counted(count, "leftover"), capital(source)),
+        None => format!("{}, ", counted(count, "sheet")),
+    };
+    let mut line = Line::plain(what).measure(size);
     line = match pattern {
         Pattern::OneWay => line.text(", one-way"),
         Pattern::TwoWay => line.text(", two-way"),
