@@ -3,4 +3,5 @@
 mod most;
 mod others;
 mod paper;
+mod readme;
 mod sizes;

@@ -105,6 +105,7 @@ pub fn short_of(design: &Design, cards: u32, limits: &Limits, known: &mut Known)
         }
     }
     search.give_back(known);
+    short.sort_unstable();
     short
 }
 

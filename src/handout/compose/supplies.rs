@@ -4,6 +4,7 @@ use super::front::{kind_note, sheets_note};
 use super::{needed, small, with_unit};
 use crate::assembly::tell;
 use crate::cutting::demand::hand;
+use crate::cutting::more::in_rows;
 use crate::cutting::plan::{Left, SheetPlan};
 use crate::design::model::{Design, Fold, Glue, PaperId, Pattern, PieceId};
 use crate::handout::data::{
@@ -268,17 +269,7 @@ fn spoiled(project: &Project) -> Option<Line> {
 /// How many of a piece a leftover gives by straight rows, the pattern's way and the rules of the hand
 /// kept.
 fn fits(design: &Design, piece: PieceId, paper: PaperId, left: Size) -> u32 {
-    let size = design.piece(piece).size;
-    let hand = hand(design.units);
-    let rows = |size: Size| {
-        let across = hand.slices(left.width.nm(), size.width.nm());
-        let up = hand.slices(left.height.nm(), size.height.nm());
-        u32::try_from(across * up).unwrap_or(u32::MAX)
-    };
     let upright = design.piece(piece).upright == Some(true);
-    if design.paper(paper).pattern == Pattern::Any && !upright {
-        rows(size).max(rows(size.lying()))
-    } else {
-        rows(size)
-    }
+    let quarter = design.paper(paper).pattern == Pattern::Any && !upright;
+    in_rows(left, design.piece(piece).size, quarter, hand(design.units))
 }
