@@ -162,7 +162,7 @@ fn best_orders(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Vec<Order
         ways = longer.map(|(before, way)| before.iter().copied().chain([way]).collect()).take(MOST_WAYS).collect();
     }
     let mut all: Vec<_> = ways.iter().map(|nodes| ordered(nodes)).collect();
-    all.sort_by(|one, other| one.0.cmp(&other.0));
+    all.sort_by_key(|(key, _)| *key);
     let best = all.first().map(|((aims, ..), _)| *aims);
     all.into_iter().filter(|((aims, ..), _)| Some(*aims) == best).map(|(_, ordered)| ordered).collect()
 }
