@@ -6,13 +6,14 @@
 use crate::assembly::sequence::sequence;
 use crate::cutting::plan::CutPlan;
 use crate::cutting::search;
+use crate::cutting::search::sheet::Limits;
 use crate::cutting::verify::{Fault, verify};
 use crate::design::model::Design;
 use crate::design::{nodes, settle};
 use crate::diagnostic::{Finding, Severity};
 use crate::layout::place::place;
 use crate::length::Units;
-use crate::project::Project;
+use crate::project::{Other, Project};
 use crate::rules;
 use crate::source::Source;
 
@@ -97,9 +98,24 @@ pub fn run(source: &Source, stem: &str) -> Outcome {
 pub fn finish(design: Design, plan: CutPlan) -> (Project, Vec<Finding>) {
     let layout = place(&design);
     let steps = sequence(&design, &plan);
-    let project = Project { design, layout, plan, steps };
+    let others = others(&design);
+    let project = Project { design, layout, plan, steps, others };
     let findings = rules::check(&project);
     (project, findings)
+}
+
+/// The design from each of the other sheets that somebody may hold.
+fn others(design: &Design) -> Vec<Other> {
+    let (limits, mut known) = (Limits::default(), search::Known::default());
+    let mut all = Vec::new();
+    for paper in design.paper_ids() {
+        for (also, other) in design.paper(paper).also.iter().enumerate() {
+            let design = design.with_sheets(paper, other.sheets.clone());
+            let plan = search::plan_knowing(&design, &limits, &mut known);
+            all.push(Other { paper, also, design, plan });
+        }
+    }
+    all
 }
 
 /// The findings of all editions in the order of the text: what every edition finds alike stands
@@ -126,9 +142,11 @@ fn merge(found: Vec<(Units, Vec<Finding>)>) -> Vec<Finding> {
 /// # Errors
 /// The faults, with the edition they stand in: a plan that fails here is never published.
 pub fn referee(editions: &[Project]) -> Result<(), Vec<(Units, Fault)>> {
-    let faults: Vec<(Units, Fault)> = editions
-        .iter()
-        .flat_map(|project| verify(&project.design, &project.plan).into_iter().map(|fault| (project.units(), fault)))
-        .collect();
+    let plans = |project: &'_ Project| -> Vec<Fault> {
+        let others = project.others.iter().flat_map(|other| verify(&other.design, &other.plan));
+        verify(&project.design, &project.plan).into_iter().chain(others).collect()
+    };
+    let faults: Vec<(Units, Fault)> =
+        editions.iter().flat_map(|project| plans(project).into_iter().map(|fault| (project.units(), fault))).collect();
     if faults.is_empty() { Ok(()) } else { Err(faults) }
 }

@@ -2,7 +2,7 @@
 
 use crate::assembly::model::Steps;
 use crate::cutting::plan::CutPlan;
-use crate::design::model::Design;
+use crate::design::model::{Design, PaperId};
 use crate::layout::model::Layout;
 use crate::length::Units;
 
@@ -17,6 +17,42 @@ pub struct Project {
     pub plan: CutPlan,
     /// What is done, in order.
     pub steps: Steps,
+    /// The same design from other sheets that somebody may hold, papers and sheets in the order
+    /// written.
+    pub others: Vec<Other>,
+}
+
+/// A design planned from other sheets of one of its papers.
+#[derive(Debug, Clone)]
+pub struct Other {
+    /// The paper.
+    pub paper: PaperId,
+    /// Which of its other sheets: an index into the paper's `also`.
+    pub also: usize,
+    /// The design with these sheets.
+    pub design: Design,
+    /// The whole plan, all other papers included.
+    pub plan: CutPlan,
+}
+
+impl Other {
+    /// The plan of this paper's sheets alone: papers do not depend on one another. Its aims are those
+    /// of the whole plan.
+    #[must_use]
+    pub fn own_plan(&self) -> CutPlan {
+        let mut plan = self.plan.clone();
+        plan.sheets.retain(|sheet| sheet.paper == self.paper);
+        plan.missing.retain(|missing| missing.paper == self.paper);
+        let mut diagrams: Vec<usize> = Vec::new();
+        for sheet in &mut plan.sheets {
+            let place = diagrams.iter().position(|diagram| *diagram == sheet.diagram);
+            sheet.diagram = place.unwrap_or_else(|| {
+                diagrams.push(sheet.diagram);
+                diagrams.len() - 1
+            });
+        }
+        plan
+    }
 }
 
 impl Project {

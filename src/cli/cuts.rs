@@ -46,6 +46,9 @@ pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failur
             if let Some(plan) = value.as_object_mut() {
                 plan.extend(more);
             }
+            if !project.others.is_empty() {
+                value["also"] = project.others.iter().map(what_if::other_json).collect();
+            }
             if asked > 0 {
                 value["alternatives"] =
                     others.iter().map(|other| json::to_json(&project.design, &other.plan)).collect();
@@ -57,7 +60,10 @@ pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failur
             if !lead.is_empty() {
                 say(out, &format!("{}\n\n", lead.join("\n")))?;
             }
-            say(out, &(readable(&project) + &other_ways_text(&project, &others, asked)))?;
+            let also = what_if::other_sheets(&project, |text, design, plan, index| {
+                sheet_text(text, design, plan, index, None)
+            });
+            say(out, &(readable(&project) + &other_ways_text(&project, &others, asked) + &also))?;
         }
     }
     Ok(ended)

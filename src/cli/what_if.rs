@@ -1,7 +1,10 @@
-//! `cuts --most` and `cuts --paper`: a design planned with a change that the file does not say.
+//! `cuts --most` and `cuts --paper`: a design planned with a change that the file does not say; and the
+//! plans of other sheets that it does say.
 
 use super::args::Cuts;
 use super::{Ended, Failure, open, show};
+use crate::cutting::json::to_json;
+use crate::cutting::plan::CutPlan;
 use crate::cutting::search;
 use crate::cutting::search::most::{Most, plan_most, short_of};
 use crate::cutting::search::sheet::Limits;
@@ -9,10 +12,11 @@ use crate::design::model::{Design, PaperId, Sheets};
 use crate::design::settle;
 use crate::diagnostic::{Finding, Label, Severity};
 use crate::pipeline;
-use crate::project::Project;
+use crate::project::{Other, Project};
 use crate::source::{Source, Span};
-use crate::words::english::stock;
+use crate::words::english::{cutting, stock};
 use serde_json::{Map, Value, json};
+use std::fmt::Write as _;
 
 /// A changed design, planned.
 pub(super) struct Changed {
@@ -121,10 +125,55 @@ fn with_papers(said: &[String], design: &Design, behind: usize) -> Option<(Desig
     sound.then_some((changed, texts, lead))
 }
 
+/// The plans of other sheets, each under its own heading, with only that paper's sheets. `sheet` writes
+/// one sheet of a plan.
+pub(super) fn other_sheets(project: &Project, sheet: impl Fn(&mut String, &Design, &CutPlan, usize)) -> String {
+    let mut text = String::new();
+    for other in &project.others {
+        let plan = other.own_plan();
+        let paper = other.design.paper(other.paper);
+        let _ = write!(text, "\n{}\n", stock::cut_from(&paper.name, &sheets_words(&paper.sheets)));
+        for index in 0..plan.sheets.len() {
+            sheet(&mut text, &other.design, &plan, index);
+        }
+        let _ = write!(text, "\n{}\n", cutting::totals(plan.cuts(), small(plan.sheets_used()), small(plan.diagrams())));
+        for missing in &plan.missing {
+            let name = &other.design.piece(missing.piece).name;
+            let _ = writeln!(text, "{}", cutting::missing(missing.count, name, &paper.name));
+        }
+        if let (false, Some(most)) = (plan.missing.is_empty(), plan.most) {
+            let _ = writeln!(text, "{}", stock::other_gives(most, project.design.cards.value));
+        }
+    }
+    text
+}
+
+/// The same for programs: the paper, its other sheets, and their plan without aims, which are of
+/// whole plans.
+pub(super) fn other_json(other: &Other) -> Value {
+    let plan = other.own_plan();
+    let mut value = to_json(&other.design, &plan);
+    if let Some(value) = value.as_object_mut() {
+        value.remove("aims");
+        let paper = other.design.paper(other.paper);
+        value.insert("paper".into(), paper.name.clone().into());
+        value.insert("from".into(), sheets_words(&paper.sheets).into());
+        let missing = plan
+            .missing
+            .iter()
+            .map(|missing| json!({"piece": other.design.piece(missing.piece).name, "count": missing.count}));
+        value.insert("missing".into(), missing.collect());
+    }
+    value
+}
+
+fn small(count: usize) -> u32 {
+    u32::try_from(count).unwrap_or(u32::MAX)
+}
+
 /// `1 of 12 x 12 in and 2 of letter`.
-pub(super) fn sheets_words(sheets: &[Sheets]) -> String {
-    let kinds = sheets.iter().map(|kind| (kind.count, kind.named.clone().unwrap_or_else(|| kind.size.to_string())));
-    stock::sheets(&kinds.collect::<Vec<_>>())
+fn sheets_words(sheets: &[Sheets]) -> String {
+    stock::sheets(&sheets.iter().map(Sheets::count_and_name).collect::<Vec<_>>())
 }
 
 /// What `--most` found, in words and for JSON.

@@ -147,7 +147,13 @@ fn wanted_from(design: &Design, paper: PaperId, cards: &[u32]) -> Vec<Wanted> {
             // What comes from a row along an edge lies as it is drawn, so that it reaches the edge.
             let along = design.paper(paper).fixed.edges.iter().any(|along| along.piece == id);
             let upright = piece.upright == Some(true) || along;
-            let quarter = pattern_of(design.paper(paper), side) == Pattern::Any && !upright;
+            // A kept leftover is paper with both its sides: neither pattern may come to lie on its side.
+            let sides: &[Side] = match piece.kind {
+                PieceKind::Kept { .. } => &[Side::Front, Side::Back],
+                PieceKind::Base | PieceKind::Plain => &[side],
+            };
+            let free = sides.iter().all(|&side| pattern_of(design.paper(paper), side) == Pattern::Any);
+            let quarter = free && !upright;
             wanted.push(Wanted { piece: id, size: piece.size, side, quarter, versions });
         }
     }

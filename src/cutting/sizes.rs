@@ -66,13 +66,16 @@ pub struct Row {
 /// piece, or its ruler has no step.
 #[must_use]
 pub fn sizes(design: &Design, what: Resized, ways: Ways, steps: i32, limits: &Limits) -> Option<SizeTable> {
+    // How many cards is searched as far as ever; with how few cuts is not, for it is the longest
+    // search of all and a row is only compared with its neighbours.
+    let limits = &Limits { ways: 0, ..*limits };
     let step = design.workshop.ruler;
     size_of(design, what)?;
     if step.nm() <= 0 {
         return None;
     }
     let changed = |steps: i32| {
-        let (by, none) = (step * i64::from(steps), step * 0);
+        let (by, none) = (step * i64::from(steps), Length::new(0, step.unit()));
         match ways {
             Ways::Both => resize(design, what, by, by),
             Ways::Width => resize(design, what, by, none),
@@ -127,7 +130,8 @@ fn too_large(design: &Design) -> Vec<(PieceId, PaperId)> {
                 })
             };
             let here = (wanted.piece, demand.paper);
-            if !fits(width, height) && !(wanted.quarter && fits(height, width)) && !all.contains(&here) {
+            let fits_here = fits(width, height) || (wanted.quarter && fits(height, width));
+            if !fits_here && !all.contains(&here) {
                 all.push(here);
             }
         }

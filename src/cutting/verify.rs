@@ -356,7 +356,10 @@ impl Referee<'_> {
             (Side::Back, Some(back)) => back.pattern,
             _ => paper.pattern,
         };
+        let kept = matches!(wanted.kind, PieceKind::Kept { .. });
+        let both = paper.back.filter(|_| kept).is_none_or(|back| back.pattern == Pattern::Any);
         let may = match (pattern, wanted.upright) {
+            (Pattern::Any, _) if !both => turns % 2 == 0,
             (Pattern::OneWay, _) | (Pattern::Any, Some(true)) => turns == 0,
             (Pattern::TwoWay, _) => turns == 0 || turns == 2,
             (Pattern::Any, _) => turns < 4,

@@ -243,6 +243,14 @@ pub struct Sheets {
     pub span: Span,
 }
 
+impl Sheets {
+    /// How many, and of what: the trade name where one was used, else the size.
+    #[must_use]
+    pub fn count_and_name(&self) -> (u32, String) {
+        (self.count, self.named.clone().unwrap_or_else(|| self.size.to_string()))
+    }
+}
+
 /// A printed strip along an edge of the sheet, cut off first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct EdgeStrip {

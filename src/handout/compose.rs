@@ -6,6 +6,7 @@
 mod cutting;
 mod front;
 mod making;
+mod others;
 mod supplies;
 
 use super::data::{Draft, Figure, Footer, HandoutData, Scrap, SwatchPage, said};
@@ -46,6 +47,7 @@ pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutDat
         }),
         front: front::page(project),
         cutting: cutting::pages(project),
+        others: others::pages(project),
         together: making::pages(project),
         supplies: supplies::pages(project),
         swatch: swatch(project),
@@ -65,13 +67,14 @@ fn swatch(project: &Project) -> SwatchPage {
         [one, two] => vec![(*one, true), (*one, false), (*two, false)],
         several => several.iter().map(|id| (*id, false)).collect(),
     };
+    let bought = design.papers.iter().filter(|paper| paper.kept_from.is_none());
     SwatchPage {
         across: front::across(design),
         title: words::SWATCH,
         lead: said(&words::swatch_lead()),
         cards: wanted.into_iter().filter_map(|(version, large)| outline(version, large)).collect(),
         papers_title: words::MY_PAPERS,
-        papers: design.papers.iter().map(|paper| Scrap { label: said(&words::for_paper(&paper.name)) }).collect(),
+        papers: bought.map(|paper| Scrap { label: said(&words::for_paper(&paper.name)) }).collect(),
     }
 }
 

@@ -71,6 +71,8 @@ pub struct HandoutData {
     pub front: FrontPage,
     /// The cutting pages.
     pub cutting: CuttingPages,
+    /// The same from other sheets that somebody may hold.
+    pub others: Option<CuttingPages>,
     /// Putting together; none where nothing is put together.
     pub together: Option<MakingPages>,
     /// Supplies and finishing.

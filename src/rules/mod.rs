@@ -79,6 +79,7 @@ pub static REGISTRY: &[&Rule] = &[
     &cutting::edge_piece_of_another_paper::RULE,
     &cutting::fixed_cut_without_room::RULE,
     &cutting::too_few_sheets::RULE,
+    &cutting::too_few_other_sheets::RULE,
     &cutting::strip_that_uses_the_sheet_up::RULE,
     &counts::never_used::RULE,
     &counts::sheets_left_over::RULE,

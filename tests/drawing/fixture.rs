@@ -339,7 +339,7 @@ pub(crate) fn lantern_row() -> Project {
             step(7, Work::Layering, glue(0, false)),
         ],
     };
-    Project { design, layout, plan, steps }
+    Project { design, layout, plan, steps, others: Vec::new() }
 }
 
 pub(crate) const FIRST: VersionId = VersionId(0);

@@ -87,16 +87,18 @@ fn each_edition_is_measured_by_its_own_figures() {
 }
 
 #[test]
-fn a_piece_that_may_turn_finds_its_band() {
+fn a_piece_along_an_edge_lies_as_it_is_drawn() {
     let tag = format!("{PANEL}  tag: {{size: 1 x 2 in, from: dusk}}\n");
     let laid = format!("{LAID}  - {{place: tag, onto: panel, centre: both ways, glue: foam}}\n");
     let band = |more: &str, said: &str| {
         let dusk = format!("    sheets: 2 of 6 x 6 in\n{more}    along the edge: {{{said}}}\n");
         told(&found("inch", &dusk, &tag, &laid), "fixed-cut-without-room")
     };
-    // The panel is 5 1/4 in upright and 4 in lying: only lying it leaves the 2 in of the tag.
-    assert_eq!(band("", "panel: top, tag: bottom"), []);
-    assert_eq!(band("    pattern: two-way\n", "panel: top, tag: bottom").len(), 1);
+    // Lying, the panel would take 4 in and leave 2 in; as it is drawn it takes 5 1/4 in.
+    assert_eq!(
+        band("", "panel: top, tag: bottom"),
+        one("2 in high, where 3/4 in is left", "make it 3/4 in high, or take it out of `along the edge`")
+    );
     // From the left the upright panel leaves 2 in, of which the tag takes 1.
     assert_eq!(band("    pattern: one-way\n", "panel: left, tag: right"), []);
     // Both from one edge: one band after the other.

@@ -162,7 +162,7 @@ fn best_orders(alike: &Alike, at_hand: &SheetsAtHand, units: Units) -> Vec<Order
         ways = longer.map(|(before, way)| before.iter().copied().chain([way]).collect()).take(MOST_WAYS).collect();
     }
     let mut all: Vec<_> = ways.iter().map(|nodes| ordered(nodes)).collect();
-    all.sort_by_key(|(key, _)| *key);
+    all.sort_by_key(|(worth, _)| *worth);
     let best = all.first().map(|((aims, ..), _)| *aims);
     all.into_iter().filter(|((aims, ..), _)| Some(*aims) == best).map(|(_, ordered)| ordered).collect()
 }

@@ -282,7 +282,7 @@ impl<'d> Search<'d> {
     /// The most cards. A plan for the number that is likeliest is looked for first: where it stands
     /// and one more is known to be too many, nothing else need be searched.
     fn most(&mut self, limits: &Limits, known: &mut Known) -> Most {
-        let likely = known.likely.unwrap_or_else(|| self.design.cards.value).min(self.ceiling()).min(MOST_CARDS);
+        let likely = known.likely.unwrap_or(self.design.cards.value).min(self.ceiling()).min(MOST_CARDS);
         let planned = likely > 0 && self.answer_by_plan(likely, limits, known);
         if planned && self.is_known_most(likely) {
             return Most { share: share(&self.asked, likely), found: likely, bound: likely };

@@ -30,7 +30,7 @@ pub(super) fn pages(project: &Project) -> CuttingPages {
 }
 
 /// Sheets by diagram, in the plan's order.
-fn panels(project: &Project) -> Vec<CutPanel> {
+pub(super) fn panels(project: &Project) -> Vec<CutPanel> {
     let mut groups: Vec<(usize, Vec<usize>)> = Vec::new();
     for (index, sheet) in project.plan.sheets.iter().enumerate() {
         match groups.iter_mut().find(|(diagram, _)| *diagram == sheet.diagram) {

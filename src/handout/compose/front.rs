@@ -1,7 +1,7 @@
 //! The front page: an experienced maker needs only this one.
 
 use super::{month_of, pattern_words, small};
-use crate::design::model::{Design, Fold, Onto, PaperId, Pattern, PieceId, PieceKind};
+use crate::design::model::{Design, Fold, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
 use crate::geometry::{Edge, Rect};
 use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, all_said, said};
 use crate::handout::pictures;
@@ -45,7 +45,8 @@ fn facts(project: &Project) -> Vec<Fact> {
         facts.push(Fact { value: said(&Line::new().measure(size)), note: said(&words::folds(edge, &flat)) });
     }
     let each: u32 = design.piece_ids().map(|piece| design.per_card(piece)).sum();
-    let papers: BTreeSet<PaperId> = project.plan.sheets.iter().map(|sheet| sheet.paper).collect();
+    let bought = project.plan.sheets.iter().filter(|sheet| !sheet.kept);
+    let papers: BTreeSet<PaperId> = bought.map(|sheet| sheet.paper).collect();
     facts.push(Fact {
         value: said(&words::sheets_of_papers(small(project.plan.sheets_used()), small(papers.len()))),
         note: said(&words::pieces_in_all(each.saturating_mul(design.cards.value), each)),
@@ -93,7 +94,10 @@ pub(super) fn sheets_note(project: &Project, id: PaperId) -> Line {
             (count, format!("{} {}", size.numbers(design.units), design.units.sign()))
         })
         .collect();
-    words::sheets_note(&sheets)
+    match (paper.kept_from, sheets.as_slice()) {
+        (Some(source), [(count, size)]) => words::leftovers_note(*count, &design.paper(source).name, size),
+        _ => words::sheets_note(&sheets),
+    }
 }
 
 /// Pattern and weight of a paper.
@@ -169,6 +173,13 @@ fn figures(project: &Project) -> Vec<Figure> {
         .collect()
 }
 
+const fn turned_over(how: TurnedOver) -> &'static str {
+    match how {
+        TurnedOver::LeftToRight => cut_words::LEFT_TO_RIGHT,
+        TurnedOver::TopToBottom => cut_words::TOP_TO_BOTTOM,
+    }
+}
+
 fn boxes(project: &Project) -> Vec<CallOut> {
     let design = &project.design;
     let mut boxes = Vec::new();
@@ -183,8 +194,24 @@ fn boxes(project: &Project) -> Vec<CallOut> {
     for id in design.paper_ids() {
         let paper = design.paper(id);
         let sheets: Vec<_> = project.plan.sheets.iter().filter(|sheet| sheet.paper == id).collect();
-        if paper.pattern != Pattern::Any && !sheets.is_empty() {
-            lines.push(words::keep_up(&paper.name, paper.pattern == Pattern::TwoWay));
+        let shows_back = |piece: PieceId| {
+            let of =
+                |version| design.paper_of(piece, version) == Some(id) && design.side_of(piece, version) == Side::Back;
+            design.version_ids().any(of)
+        };
+        match paper.back.filter(|_| !sheets.is_empty() && design.piece_ids().any(shows_back)) {
+            Some(back) => lines.push(words::both_sides(
+                &paper.name,
+                turned_over(back.turned_over),
+                paper.pattern == Pattern::OneWay || back.pattern == Pattern::OneWay,
+            )),
+            None if paper.pattern != Pattern::Any && !sheets.is_empty() => {
+                lines.push(words::keep_up(&paper.name, paper.pattern == Pattern::TwoWay));
+            }
+            None => {}
+        }
+        if paper.different.is_some() && sheets.iter().map(|sheet| sheet.numbers.len()).sum::<usize>() > 1 {
+            lines.push(words::different_sheets(&paper.name));
         }
         if sheets.len() > 1 {
             let count = sheets.iter().map(|sheet| small(sheet.numbers.len())).sum();

@@ -47,7 +47,7 @@ fn lists(project: &Project) -> Vec<TickList> {
     let design = &project.design;
     let papers = design
         .paper_ids()
-        .filter(|paper| project.plan.sheets.iter().any(|sheet| sheet.paper == *paper))
+        .filter(|paper| project.plan.sheets.iter().any(|sheet| sheet.paper == *paper && !sheet.kept))
         .map(|paper| TickItem {
             swatch: Some(pictures::swatch(project, paper, SWATCH)),
             line: said(&words::paper_to_buy(

@@ -1,6 +1,6 @@
 //! A row or band that the designer fixes goes past its sheet, or leaves a hand nothing to hold.
 
-use super::larger_than_its_sheet::{fits, may_lie, usable};
+use super::larger_than_its_sheet::{fits, usable};
 use crate::cutting::demand::hand;
 use crate::cutting::search::problem::Hand;
 use crate::design::model::{AlongEdge, FixedRow, Paper, PaperId, Sheets};
@@ -100,36 +100,33 @@ impl Room {
     }
 }
 
-/// Cuts what is fixed from a sheet, bands before rows. A piece that may lie on its side gives its
-/// band two measures, so several rooms may be left.
+/// Cuts what is fixed from a sheet, bands before rows. A piece along an edge lies as it is drawn.
 fn walk(project: &Project, id: PaperId, sheet: Size) -> Result<(), Fault> {
     let paper = project.design.paper(id);
-    let mut rooms = vec![Room { width: sheet.width.nm(), height: sheet.height.nm() }];
+    let hand = hand(project.units());
+    let mut room = Room { width: sheet.width.nm(), height: sheet.height.nm() };
     for band in &paper.fixed.edges {
         // A piece that no sheet holds, or that is cut from another paper, is another mistake.
         let cut_here = |version| project.design.paper_of(band.piece, version) == Some(id);
         if !project.design.version_ids().any(cut_here) || !fits(&project.design, band.piece, id) {
             return Ok(());
         }
-        let next = after_band(project, id, band, &rooms);
-        if next.is_empty() {
-            return Err(band_fault(project, id, band, &rooms));
+        let size = project.design.piece(band.piece).size;
+        let ((measure, across), (along_room, across_room)) = (extents(size, band.edge), room.from(band.edge));
+        // The band may be all that is left.
+        let cut = measure == along_room || along_room - measure >= least_rest(measure, hand);
+        if across > across_room || !cut {
+            return Err(band_fault(project, paper, band, room));
         }
-        rooms = next;
+        room = room.less(band.edge, measure);
     }
     for row in &paper.fixed.rows {
         let (measure, times) = (row.measure.nm(), i64::from(row.times));
-        let hand = hand(project.units());
-        let most =
-            |room: &Room| if measure < hand.least { 0 } else { most_times(room.from(row.from).0, measure, hand) };
-        let next: Vec<Room> =
-            rooms.iter().filter(|room| most(room) >= times).map(|room| room.less(row.from, measure * times)).collect();
-        if next.is_empty() {
-            let best = rooms.iter().max_by_key(|room| most(room)).copied();
-            let room = best.map_or(0, |room| room.from(row.from).0);
-            return Err(row_fault(project, paper, row, room));
+        let total = room.from(row.from).0;
+        if measure < hand.least || most_times(total, measure, hand) < times {
+            return Err(row_fault(project, paper, row, total));
         }
-        rooms = next;
+        room = room.less(row.from, measure * times);
     }
     Ok(())
 }
@@ -162,50 +159,18 @@ fn largest_under(under: i64, total: i64, times: i64, ruler: i64, hand: Hand) -> 
         .map(|(measure, _)| measure)
 }
 
-fn after_band(project: &Project, id: PaperId, band: &AlongEdge, rooms: &[Room]) -> Vec<Room> {
-    let hand = hand(project.units());
-    let mut next = Vec::new();
-    for room in rooms {
-        for size in ways(project, id, band) {
-            let (measure, across) = extents(size, band.edge);
-            let (along_room, across_room) = room.from(band.edge);
-            let whole = measure == along_room;
-            let cut = measure < along_room && along_room - measure >= least_rest(measure, hand);
-            let left = room.less(band.edge, measure);
-            if across <= across_room && (whole || cut) && !next.contains(&left) {
-                next.push(left);
-            }
-        }
-    }
-    next
-}
-
-/// How a piece may lie in its band.
-fn ways(project: &Project, id: PaperId, band: &AlongEdge) -> Vec<Size> {
-    let size = project.design.piece(band.piece).size;
-    if may_lie(&project.design, band.piece, id) { vec![size, size.lying()] } else { vec![size] }
-}
-
 /// How far a piece reaches from an edge and along it.
 const fn extents(size: Size, edge: Edge) -> (i64, i64) {
     let (width, height) = (size.width.nm(), size.height.nm());
     if edge.is_side() { (width, height) } else { (height, width) }
 }
 
-fn band_fault(project: &Project, id: PaperId, band: &AlongEdge, rooms: &[Room]) -> Fault {
-    let (piece, paper) = (project.design.piece(band.piece), project.design.paper(id));
+fn band_fault(project: &Project, paper: &Paper, band: &AlongEdge, room: Room) -> Fault {
+    let piece = project.design.piece(band.piece);
     let (said, ruler) = (|nm| length(project, nm), project.design.workshop.ruler.nm());
     let hand = hand(project.units());
     let (along_word, across_word) = if band.edge.is_side() { ("wide", "high") } else { ("high", "wide") };
-    // The room and the way to lie that it goes past least.
-    let over = |room: &Room, size: Size| {
-        let ((measure, across), (along_room, across_room)) = (extents(size, band.edge), room.from(band.edge));
-        (measure - along_room).max(0) + (across - across_room).max(0)
-    };
-    let all = rooms.iter().flat_map(|room| ways(project, id, band).into_iter().map(move |size| (*room, size)));
-    let nearest = all.min_by_key(|(room, size)| over(room, *size));
-    let (room, size) = nearest.unwrap_or((Room { width: 0, height: 0 }, piece.size));
-    let ((measure, across), (along_room, across_room)) = (extents(size, band.edge), room.from(band.edge));
+    let ((measure, across), (along_room, across_room)) = (extents(piece.size, band.edge), room.from(band.edge));
     let (fact, most) = if across > across_room {
         (format!("{} {across_word}, where {} is left", said(across), said(across_room)), None)
     } else if measure > along_room {

@@ -57,7 +57,7 @@ fn holds(room: Size, size: Size) -> bool {
 }
 
 /// Whether a piece may lie on its side on the sheet, whichever of the paper's sides it shows.
-pub(super) fn may_lie(design: &Design, piece: PieceId, paper: PaperId) -> bool {
+fn may_lie(design: &Design, piece: PieceId, paper: PaperId) -> bool {
     let (sheet, wanted) = (design.paper(paper), design.piece(piece));
     let free = |pattern: Pattern| pattern == Pattern::Any;
     let free = match wanted.kind {
@@ -68,7 +68,9 @@ pub(super) fn may_lie(design: &Design, piece: PieceId, paper: PaperId) -> bool {
             .filter_map(|version| shown(design, piece, version))
             .all(|(from, pattern)| from != paper || free(pattern)),
     };
-    free && wanted.upright != Some(true)
+    // What comes from a row along an edge lies as it is drawn.
+    let along = sheet.fixed.edges.iter().any(|along| along.piece == piece);
+    free && !along && wanted.upright != Some(true)
 }
 
 /// A sheet without a strip that lies within it.

@@ -212,6 +212,31 @@ pub fn keep_up(paper: &str, two_ways: bool) -> Line {
     }
 }
 
+/// Of a double-sided paper: which side is up while it is cut, and what then becomes of the pieces that
+/// show the back. Nothing is drawn on it that could show.
+#[must_use]
+pub fn both_sides(paper: &str, turned_over: &str, direction: bool) -> Line {
+    let line = Line::new().strong(format!("{} shows both its sides.", capital(paper)));
+    let line = line.text(format!(
+        " Cut it with the front up. Turn the pieces marked \u{201c}back\u{201d} over from {turned_over}."
+    ));
+    line.text(if direction { " It has one way up: lay every part down the way it came off." } else { "" })
+}
+
+/// A paper whose sheets differ from one another.
+#[must_use]
+pub fn different_sheets(paper: &str) -> Line {
+    Line::new()
+        .strong(format!("The sheets of {} differ.", capital(paper)))
+        .text(" All of them are cut alike: deal the pieces round the cards.")
+}
+
+/// "1 leftover of Tide, 4 x 5 1/2 in": what a paper is that another one keeps.
+#[must_use]
+pub fn leftovers_note(count: u32, source: &str, size: &str) -> Line {
+    Line::plain(format!("{} of {}, ", counted(count, "leftover"), capital(source))).measure(size)
+}
+
 /// Sheets of one paper that are cut in different ways.
 #[must_use]
 pub fn not_cut_alike(paper: &str, sheets: u32) -> Line {
@@ -283,6 +308,12 @@ pub fn another_way(panel: &str) -> String {
     format!("Another way to cut {panel}")
 }
 
+/// Title of a panel of other sheets: "Dusk, from 4 of 6 x 6 in".
+#[must_use]
+pub fn from_other_sheets(panel: &str, sheets: &str) -> String {
+    format!("{panel}, from {sheets}")
+}
+
 /// What another way is for.
 #[must_use]
 pub fn why_another_way() -> Line {
@@ -292,7 +323,7 @@ pub fn why_another_way() -> Line {
 /// Before the boxes to tick under a diagram's words.
 #[must_use]
 pub fn have(sheets: u32, kept: bool) -> Line {
-    let noun = if kept { "parts" } else { "sheets" };
+    let noun = if kept { "leftovers" } else { "sheets" };
     Line::plain(match sheets {
         1 => "You have".to_owned(),
         2 => format!("From both {noun}"),

@@ -1,6 +1,7 @@
 //! What the sheets at hand give, and what other sheets would.
 
 use super::{capital, counted, listed_words};
+use crate::words::Line;
 
 /// Sheets of a paper: `1 of 12 x 12 in and 2 of letter`.
 #[must_use]
@@ -55,4 +56,27 @@ pub fn runs_out(papers: &[String], proven: bool) -> String {
 #[must_use]
 pub const fn units_word(inches: bool) -> &'static str {
     if inches { "inches" } else { "millimetres" }
+}
+
+/// Heading of a plan from other sheets: "Dusk, if you have 4 of 6 x 6 in instead".
+#[must_use]
+pub fn cut_from(paper: &str, sheets: &str) -> String {
+    format!("{}, if you have {sheets} instead", capital(paper))
+}
+
+/// "These sheets give 7 cards, not 8."
+#[must_use]
+pub fn other_gives(most: u32, asked: u32) -> String {
+    format!("These sheets give {}, not {asked}.", counted(most, "card"))
+}
+
+/// Title of the pages of other sheets.
+pub const OTHER_SHEETS: &str = "Cut from other sheets";
+
+/// What these pages are for.
+#[must_use]
+pub fn other_sheets_lead() -> Line {
+    Line::plain(
+        "Only for papers that you hold in other sheets. Each panel is cut instead of that paper's panel before; all other papers stay as they are.",
+    )
 }
