@@ -186,11 +186,8 @@ pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
     let size = paper.sheets[sheet.kind].size;
     let text = format!("{} {}", size.numbers(design.units), design.units.sign());
     let count = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
-    let pattern = pattern_word(paper.pattern);
-    match paper.kept_from {
-        Some(from) => cutting::kept_note(count, &design.paper(from).name, &text, pattern),
-        None => cutting::sheet_note(count, &text, pattern),
-    }
+    let source = paper.kept_from.map(|source| design.paper(source).name.as_str());
+    cutting::sheet_note(count, &text, pattern_word(paper.pattern), source)
 }
 
 /// The smallest sheet that a sheet's rows still serve, as the paper's sheets are stated: an edge

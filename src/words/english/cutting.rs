@@ -79,7 +79,7 @@ fn noun(strip: bool) -> &'static str {
 }
 
 const fn whole(kept: bool) -> &'static str {
-    if kept { "the kept part" } else { "the sheet" }
+    if kept { "the leftover" } else { "the sheet" }
 }
 
 fn often(times: u32) -> String {
@@ -228,25 +228,20 @@ fn again(times: u32) -> String {
 }
 
 /// What a sheet is, beside its name: "1 sheet, 12 x 12 in, one-way".
+/// A leftover that another paper keeps: "1 leftover of Tide, 4 x 5 1/2 in, one-way".
 #[must_use]
-pub fn sheet_note(count: u32, size: &str, pattern: Pattern) -> Line {
-    note_ends(Line::plain(format!("{}, ", counted(count, "sheet"))).measure(size), count, pattern)
-}
-
-fn note_ends(line: Line, count: u32, pattern: Pattern) -> Line {
+pub fn sheet_note(count: u32, size: &str, pattern: Pattern, kept_from: Option<&str>) -> Line {
+    let what = match kept_from {
+        Some(source) => format!("{} of {}, ", counted(count, "leftover"), capital(source)),
+        None => format!("{}, ", counted(count, "sheet")),
+    };
+    let line = Line::plain(what).measure(size);
     let line = match pattern {
         Pattern::OneWay => line.text(", one-way"),
         Pattern::TwoWay => line.text(", two-way"),
         Pattern::Any => line,
     };
     if count > 1 { line.text(", cut alike") } else { line }
-}
-
-/// What a kept leftover is, beside its name: "2 kept parts of Dusk, 4 x 5 1/2 in, one-way".
-#[must_use]
-pub fn kept_note(count: u32, paper: &str, size: &str, pattern: Pattern) -> Line {
-    let line = Line::plain(format!("{} of {}, ", counted(count, "kept part"), capital(paper))).measure(size);
-    note_ends(line, count, pattern)
 }
 
 /// A pattern's direction, as the words need it.
@@ -279,7 +274,7 @@ pub fn sheet_numbers(numbers: &[u32]) -> String {
 /// "From both sheets you have 8 mats (2) and 8 rails (5)."
 #[must_use]
 pub fn you_have(sheets: u32, kept: bool, pieces: &[(u32, String, u32)]) -> Line {
-    let noun = if kept { "parts" } else { "sheets" };
+    let noun = if kept { "leftovers" } else { "sheets" };
     let parts = pieces.iter().map(|(count, name, ring)| counted_ring(*count, name, *ring));
     Line::plain(match sheets {
         0 | 1 => "You have ".to_owned(),

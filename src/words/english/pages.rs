@@ -323,7 +323,7 @@ pub fn why_another_way() -> Line {
 /// Before the boxes to tick under a diagram's words.
 #[must_use]
 pub fn have(sheets: u32, kept: bool) -> Line {
-    let noun = if kept { "parts" } else { "sheets" };
+    let noun = if kept { "leftovers" } else { "sheets" };
     Line::plain(match sheets {
         1 => "You have".to_owned(),
         2 => format!("From both {noun}"),
