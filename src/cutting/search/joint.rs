@@ -138,7 +138,7 @@ struct Known {
 }
 
 struct Joint<'l> {
-    limits: &'l Limits,
+    limits: &'l Limits<'l>,
     papers: Vec<Paper>,
     kinds: Vec<(PieceId, Side)>,
     sizes: Vec<(i64, i64)>,
@@ -149,7 +149,7 @@ struct Joint<'l> {
     known: Vec<(usize, Vec<bool>, Known)>,
     complete: bool,
     steps: u64,
-    budget: Budget,
+    budget: Budget<'l>,
     /// The least area of pieces that any sheet gives, in square nanometres: however full the other
     /// sheets of its paper are, it must give the rest.
     least_area: i128,
@@ -173,7 +173,7 @@ impl<'l> Joint<'l> {
         lots: &[Lot],
         covered: &[Covered],
         papers: &[usize],
-        limits: &'l Limits,
+        limits: &'l Limits<'l>,
     ) -> Option<Self> {
         let unsectioned = |paper: &usize| lots[*paper].stacks.iter().all(|stack| stack.sections.len() <= 1);
         if papers.len() > MOST_PAPERS || !papers.iter().all(unsectioned) {

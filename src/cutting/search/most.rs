@@ -149,7 +149,7 @@ impl Stock {
     fn new(demand: &PaperDemand, design: &Design, limits: &Limits) -> Self {
         let mut paper = Paper::new(demand, Cover::Unknown, design, limits);
         // Few counts are tried here, and a proof is wanted: only how well each is cut does not matter.
-        paper.limits = Limits { looks: 0, ..*limits };
+        paper.limits = Limits { looks: 0, ..limits.unmetered() };
         let fences = vec![area_fence(&paper.lot)];
         Self { paper, fences, fenced: false }
     }

@@ -5,16 +5,18 @@ use super::derive::Drafts;
 use super::greedy;
 use super::points::Cuts;
 use super::problem::Problem;
+pub use super::table::Spent;
 use super::table::{Budget, Ground, Question, Table};
 use super::tree::Node;
+use std::cell::Cell;
 
 /// How far a search goes. Counts of states and room, never time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Limits {
+pub struct Limits<'m> {
     /// For the question what fits.
-    pub fit: Budget,
+    pub fit: Budget<'m>,
     /// For the question with how few cuts.
-    pub cuts: Budget,
+    pub cuts: Budget<'m>,
     /// Ways to cut, over all sizes of part, up to which the fewest cuts are searched exactly.
     pub ways: usize,
     /// The most leftovers of one sheet that are searched exactly.
@@ -25,16 +27,34 @@ pub struct Limits {
     pub nodes: u64,
 }
 
-impl Default for Limits {
+impl Default for Limits<'_> {
     fn default() -> Self {
         Self {
-            fit: Budget { pairs: 60_000_000, entries: 4_000_000 },
-            cuts: Budget { pairs: 12_000_000, entries: 1_000_000 },
+            fit: Budget { pairs: 60_000_000, entries: 4_000_000, meter: None },
+            cuts: Budget { pairs: 12_000_000, entries: 1_000_000, meter: None },
             ways: 2_000_000,
             leftovers: 8,
             looks: 6_000,
             nodes: 100_000,
         }
+    }
+}
+
+impl Limits<'_> {
+    /// The same, with what is used noted there.
+    #[must_use]
+    pub const fn noting<'n>(&self, meter: &'n Cell<Spent>) -> Limits<'n> {
+        let Self { fit, cuts, ways, leftovers, looks, nodes } = *self;
+        let fit = Budget { meter: Some(meter), ..fit.unmetered() };
+        let cuts = Budget { meter: Some(meter), ..cuts.unmetered() };
+        Limits { fit, cuts, ways, leftovers, looks, nodes }
+    }
+
+    /// The same, with nothing noted: for what is remembered longer than one search.
+    #[must_use]
+    pub const fn unmetered(&self) -> Limits<'static> {
+        let Self { fit, cuts, ways, leftovers, looks, nodes } = *self;
+        Limits { fit: fit.unmetered(), cuts: cuts.unmetered(), ways, leftovers, looks, nodes }
     }
 }
 

@@ -133,7 +133,7 @@ pub(super) struct Paper {
     pub(super) demand: PaperDemand,
     pub(super) lot: Lot,
     whole: Cover,
-    pub(super) limits: Limits,
+    pub(super) limits: Limits<'static>,
     pub(super) given: Vec<Vec<u32>>,
     pub(super) refused: Vec<Vec<u32>>,
     unknown: Vec<Vec<u32>>,
@@ -150,12 +150,13 @@ impl Paper {
             Cover::Unknown => {}
         }
         // Many counts are tried, and how well each is cut does not matter yet.
+        let limits = limits.unmetered();
         let limits = Limits {
             fit: Budget { pairs: limits.fit.pairs / 12, ..limits.fit },
             cuts: Budget { pairs: limits.cuts.pairs / 12, ..limits.cuts },
             ways: limits.ways / 10,
             looks: 0,
-            ..*limits
+            ..limits
         };
         Self { demand: demand.clone(), lot, whole, limits, given, refused, unknown: Vec::new() }
     }

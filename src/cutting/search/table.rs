@@ -9,6 +9,7 @@
 use super::counts::{Counts, Lanes};
 use super::points::{Axis, Cuts, Line, most_around};
 use super::problem::Problem;
+use std::cell::Cell;
 
 /// One thing that can be cut from a part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -38,14 +39,30 @@ pub(crate) struct Question {
 /// Work that may still be done: pairs of entries met, and entries kept. A count, never a time, so
 /// that the same input gives the same plan on any machine.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Budget {
+pub struct Budget<'m> {
     /// Pairs of entries that may still be put together.
     pub pairs: u64,
     /// Entries that one table may hold (32 bytes each).
     pub entries: usize,
+    /// Where it is noted what was used, if anybody asks.
+    pub meter: Option<&'m Cell<Spent>>,
 }
 
-impl Budget {
+/// What a search has used so far.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Spent {
+    /// States: entries of all tables.
+    pub states: u64,
+    /// Bytes of the largest table.
+    pub bytes: u64,
+}
+
+impl Budget<'_> {
+    /// The same, with nothing noted.
+    pub(crate) const fn unmetered(self) -> Budget<'static> {
+        Budget { pairs: self.pairs, entries: self.entries, meter: None }
+    }
+
     /// Takes `pairs` off; false where it is used up.
     pub(crate) const fn spend(&mut self, pairs: u64) -> bool {
         if self.pairs < pairs {
@@ -154,6 +171,11 @@ impl<'a> Table<'a> {
             complete: ground.lanes.whole() && question.beam.is_none(),
         };
         table.fill_cells(budget);
+        if let Some(meter) = budget.meter {
+            let Spent { states, bytes } = meter.get();
+            let own = size_of_val(table.entries.as_slice()) + size_of_val(table.cells.as_slice());
+            meter.set(Spent { states: states + table.entries.len() as u64, bytes: bytes.max(own as u64) });
+        }
         table
     }
 
