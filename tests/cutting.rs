@@ -5,7 +5,6 @@ mod fewest;
 mod fixed;
 mod instances;
 mod whole;
-mod words;
 
 use crate::support::{demo, demos, run, sound};
 use proptest::prelude::*;

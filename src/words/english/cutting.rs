@@ -227,8 +227,8 @@ fn again(times: u32) -> String {
     if times == 1 { String::new() } else { format!(" Do it {times} times.") }
 }
 
-/// What a sheet is, beside its name: "1 sheet, 12 x 12 in, one-way".
-/// A leftover that another paper keeps: "1 leftover of Tide, 4 x 5 1/2 in, one-way".
+/// What a sheet is, beside its name: "1 sheet, 12 x 12 in, one-way"; or a leftover that another paper
+/// keeps: "1 leftover of Tide, 4 x 5 1/2 in, one-way".
 #[must_use]
 pub fn sheet_note(count: u32, size: &str, pattern: Pattern, kept_from: Option<&str>) -> Line {
     let what = match kept_from {
