@@ -45,7 +45,7 @@ fn tell(project: &Project, other: &Other) -> Option<Finding> {
         format!("{} {verb} {gives}", counted(sheets, "sheet")),
     )
     .also(design.cards.span, format!("{} are wanted", counted(cards, "card")))
-    .plainly(format!("the other sheets of {} {verb} {gives}, where {} are wanted", paper.name, counted(cards, "card")))
+    .plainly(format!("the other sheets of {} give {gives}, where {} are wanted", paper.name, counted(cards, "card")))
     .help(format!("state more than {} here, or leave these sheets out", counted(sheets, "sheet")));
     Some(finding)
 }
