@@ -84,9 +84,9 @@ pub fn limited(problem: &Problem, values: &[u64], limits: &ValueLimits) -> Optio
     let mut search =
         Search { plate: &plate, lanes: &lanes, reduced, outside, pairs: limits.pairs, states: limits.states };
     let (mut states, mut step) = (inside.len(), (bound / 400).max(1));
-    let mut entries = 0;
     // A few of every part first, for a plan to beat.
     let beam = search.run(((best + 1) * SCALE) - prices.total, Some(24));
+    let mut entries = beam.entries;
     if let Some(value) = beam.value {
         best = best.max(value);
     }
@@ -105,7 +105,7 @@ pub fn limited(problem: &Problem, values: &[u64], limits: &ValueLimits) -> Optio
         step *= 2;
     }
     states += entries;
-    let bytes = 2 * inside.len() * size_of::<i64>() + entries * size_of::<State>();
+    let bytes = inside.len() * (2 * size_of::<i64>() + size_of::<Vec<State>>()) + entries * size_of::<State>();
     Some(Valued { value: u64::try_from(best).ok()?, bound: u64::try_from(bound).ok()?, states, bytes })
 }
 
