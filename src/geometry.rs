@@ -73,6 +73,31 @@ impl Edge {
 }
 
 impl Rect {
+    /// The part of so much along an edge, and the rest.
+    #[must_use]
+    pub const fn parted(self, edge: Edge, measure: i64) -> (Self, Self) {
+        let (mut slice, mut rest) = (self, self);
+        match edge {
+            Edge::Left => {
+                slice.right = self.left + measure;
+                rest.left = slice.right;
+            }
+            Edge::Right => {
+                slice.left = self.right - measure;
+                rest.right = slice.left;
+            }
+            Edge::Top => {
+                slice.bottom = self.top - measure;
+                rest.top = slice.bottom;
+            }
+            Edge::Bottom => {
+                slice.top = self.bottom + measure;
+                rest.bottom = slice.top;
+            }
+        }
+        (slice, rest)
+    }
+
     /// A rectangle from its lower left corner and its sides.
     #[must_use]
     pub const fn at(left: i64, bottom: i64, width: i64, height: i64) -> Self {

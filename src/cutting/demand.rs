@@ -183,7 +183,7 @@ fn sheets_of(design: &Design, id: PaperId) -> Vec<SheetsAtHand> {
             }
         }
         let whole = Rect::at(0, 0, width, height);
-        let usable = strip.map_or(whole, |strip| part(whole, strip.edge, strip.width.nm()).1);
+        let usable = strip.map_or(whole, |strip| whole.parted(strip.edge, strip.width.nm()).1);
         let strip = strip.map(|strip| (strip.edge, strip.width.nm()));
         let fixed = fixed_cuts(design, paper);
         let fixed = fixed.and_then(|fixed| sections(usable, &fixed, hand(design.units)));
@@ -192,30 +192,6 @@ fn sheets_of(design: &Design, id: PaperId) -> Vec<SheetsAtHand> {
         first = first.saturating_add(sheets.count);
     }
     all
-}
-
-/// The part of so much along an edge, and the rest.
-const fn part(rect: Rect, edge: Edge, measure: i64) -> (Rect, Rect) {
-    let (mut slice, mut rest) = (rect, rect);
-    match edge {
-        Edge::Left => {
-            slice.right = rect.left + measure;
-            rest.left = slice.right;
-        }
-        Edge::Right => {
-            slice.left = rect.right - measure;
-            rest.right = slice.left;
-        }
-        Edge::Top => {
-            slice.bottom = rect.top - measure;
-            rest.top = slice.bottom;
-        }
-        Edge::Bottom => {
-            slice.top = rect.bottom + measure;
-            rest.bottom = slice.top;
-        }
-    }
-    (slice, rest)
 }
 
 /// The fixed cuts of a paper in order: the rows along edges first, each just as deep as its pieces;
@@ -260,7 +236,7 @@ fn sections(usable: Rect, fixed: &[(FixedCut, Vec<PieceId>)], hand: Hand) -> Opt
             if cut.measure < hand.least || !hand.allows(cut.measure, length - cut.measure) {
                 return None;
             }
-            let (slice, left) = part(here, cut.from, cut.measure);
+            let (slice, left) = here.parted(cut.from, cut.measure);
             all.push(Section { rect: slice, barred: barred(own) });
             made += 1;
             rest = Some(left);

@@ -1,7 +1,6 @@
 //! A sheet laid out from other edges: takes a sheet's plan, gives the same rows measured from the
 //! opposite edges or from both in turn. Sizes, cuts and the order of measures stay; places change.
 
-use super::order::divide;
 use super::plan::{CutRow, Part, PartId, SheetPlan, Use};
 use crate::geometry::{Edge, Rect};
 
@@ -146,7 +145,7 @@ impl Made {
         row.parts.push(part);
         for slice in slices {
             let id = self.ids[slice.0];
-            let (off, left) = divide(rect, row.from, row.measure.nm());
+            let (off, left) = rect.parted(row.from, row.measure.nm());
             self.place(id, part, off);
             row.gives.push(id);
             row.cuts += 1;

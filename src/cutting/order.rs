@@ -341,7 +341,7 @@ impl<'n> Bench<'n> {
         let mut part = bench.part(None, sheet.whole, End::Divided);
         if let Some((edge, width)) = sheet.strip {
             let whole = part;
-            let (strip, usable) = divide(sheet.whole, edge, width);
+            let (strip, usable) = sheet.whole.parted(edge, width);
             let strip = bench.part(Some(whole), strip, End::EdgeStrip);
             part = bench.part(Some(whole), usable, End::Divided);
             let side = if edge.is_side() { usable.width() } else { usable.height() };
@@ -357,7 +357,7 @@ impl<'n> Bench<'n> {
             let mut rest = bench.made.parts[whole.0].rect;
             let mut gives = Vec::new();
             for _ in 0..cut.cuts {
-                let (slice, left) = divide(rest, cut.from, cut.measure);
+                let (slice, left) = rest.parted(cut.from, cut.measure);
                 gives.push(bench.part(Some(whole), slice, End::Divided));
                 rest = left;
             }
@@ -442,7 +442,7 @@ impl<'n> Bench<'n> {
         let mut rect = self.made.parts[part.0].rect;
         let mut gives = Vec::new();
         for member in taken {
-            let (slice, rest) = divide(rect, from, job.measure);
+            let (slice, rest) = rect.parted(from, job.measure);
             // Measured from the opposite edge it is the rest that falls off as the slice.
             let (slice, rest) = if job.opposite { (rest, slice) } else { (slice, rest) };
             let slice = self.part(Some(part), slice, End::Leftover);
@@ -471,28 +471,4 @@ impl<'n> Bench<'n> {
         }
         gives
     }
-}
-
-/// The part of so much from an edge, and the rest.
-pub(super) const fn divide(rect: Rect, from: Edge, measure: i64) -> (Rect, Rect) {
-    let (mut slice, mut rest) = (rect, rect);
-    match from {
-        Edge::Left => {
-            slice.right = rect.left + measure;
-            rest.left = slice.right;
-        }
-        Edge::Right => {
-            slice.left = rect.right - measure;
-            rest.right = slice.left;
-        }
-        Edge::Top => {
-            slice.bottom = rect.top - measure;
-            rest.top = slice.bottom;
-        }
-        Edge::Bottom => {
-            slice.top = rect.bottom + measure;
-            rest.bottom = slice.top;
-        }
-    }
-    (slice, rest)
 }
