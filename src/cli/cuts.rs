@@ -116,8 +116,22 @@ fn readable(project: &Project) -> String {
         let Aim { found, bound, proven } = aim;
         let _ = writeln!(text, "  {}", cutting::aim(word, found, bound, proven));
     }
+    let Aim { bound, proven, .. } = aims.leftover;
+    let largest = plan.largest_leftover().map(|left| left.size);
+    let largest = largest.map(|size| format!("{} {}", size.numbers(design.units), design.units.sign()));
+    // Rounded up, so that the limit still holds.
+    let bound = match design.units {
+        Units::Inch => format!("{} sq in", bound.div_ceil(UM2_PER_SQUARE_INCH)),
+        Units::Metric => format!("{} cm\u{b2}", bound.div_ceil(UM2_PER_SQUARE_CM)),
+    };
+    let _ = writeln!(text, "  {}", cutting::largest_leftover(largest.as_deref(), &bound, proven));
     text
 }
+
+/// Square micrometres of a square inch, 25 400 by 25 400.
+const UM2_PER_SQUARE_INCH: u64 = 645_160_000;
+/// Square micrometres of a square centimetre.
+const UM2_PER_SQUARE_CM: u64 = 100_000_000;
 
 /// Ways of the search that other plans are sought among.
 const WAYS: usize = 12;

@@ -241,6 +241,14 @@ pub struct Left {
 }
 
 impl CutPlan {
+    /// The largest usable leftover by area, the first of equals.
+    #[must_use]
+    pub fn largest_leftover(&self) -> Option<Left> {
+        let area = |size: Size| i128::from(size.width.nm()) * i128::from(size.height.nm());
+        let usable = self.leftovers().into_iter().filter(|left| left.usable);
+        usable.max_by_key(|left| (area(left.size), std::cmp::Reverse(left.sheet)))
+    }
+
     /// The leftovers, scrap included: one series over the whole plan; leftovers of one size on one
     /// sheet share a number. Scrap is what is under 1/2 in (12 mm) at its short side.
     #[must_use]

@@ -6,7 +6,7 @@
 
 use super::demand::demand;
 use super::more::{More, more};
-use super::plan::{Aim, CutPlan};
+use super::plan::Aim;
 use super::search::Known;
 use super::search::most::plan_most;
 use super::search::sheet::Limits;
@@ -102,19 +102,10 @@ fn row(design: &Design, what: Resized, steps: i32, limits: &Limits, known: &mut 
         cards: plan.aims.cards,
         sheets: plan.sheets_used(),
         cuts: plan.cuts(),
-        leftover: largest(&plan),
+        leftover: plan.largest_leftover().map(|left| (plan.sheets[left.sheet].paper, left.size)),
         more: more(design, &plan),
         too_large: too_large(design),
     })
-}
-
-/// The largest usable leftover by area.
-fn largest(plan: &CutPlan) -> Option<(PaperId, Size)> {
-    let area = |size: Size| i128::from(size.width.nm()) * i128::from(size.height.nm());
-    let usable = plan.leftovers().into_iter().filter(|left| left.usable);
-    usable
-        .max_by_key(|left| (area(left.size), std::cmp::Reverse(left.sheet)))
-        .map(|left| (plan.sheets[left.sheet].paper, left.size))
 }
 
 fn too_large(design: &Design) -> Vec<(PieceId, PaperId)> {

@@ -419,6 +419,18 @@ pub fn missing(count: u32, piece: &str, paper: &str) -> String {
     format!("No place was found for {} from {}.", counted(count, piece), capital(paper))
 }
 
+/// How far the largest leftover is known to be the largest: "Largest leftover 4 1/2 x 10 1/4 in: the
+/// best found; no plan can leave more than 80 sq in in one part." `size` and `bound` with their units.
+#[must_use]
+pub fn largest_leftover(size: Option<&str>, bound: &str, proven: bool) -> String {
+    let what = size.map_or_else(|| "No usable leftover".to_owned(), |size| format!("Largest leftover {size}"));
+    if proven {
+        format!("{what}: proven largest.")
+    } else {
+        format!("{what}: the best found; no plan can leave more than {bound} in one part.")
+    }
+}
+
 /// What a plan aims at.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Aimed {
