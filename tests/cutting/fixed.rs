@@ -5,6 +5,9 @@ use super::{cuts, pieces_of};
 use crate::support::sound;
 use trimwright::cutting::plan::{CutPlan, SheetPlan, Use};
 use trimwright::cutting::search;
+use trimwright::cutting::search::cover::{Cover, Lot, Stack, cover};
+use trimwright::cutting::search::problem::Kind;
+use trimwright::cutting::search::sheet::{Budget, Limits};
 use trimwright::cutting::verify::verify;
 use trimwright::design::model::{
     AlongEdge, Back, Design, FixedRow, From, Paper, PaperId, Pattern, Piece, PieceId, PieceKind, Side, TurnedOver,
@@ -62,6 +65,27 @@ fn unlike_sheets_are_cut_in_two_ways_and_no_more() {
     // Three cuts give the tiles; two give the square, with two leftovers.
     assert_eq!(plan.cuts(), 5);
     assert!(plan.aims.cuts.proven);
+}
+
+#[test]
+fn past_its_limits_the_search_still_fills_sheet_after_sheet() {
+    // The sheets of the test above, in whole inches, and a search that may look at nothing.
+    let kind = |width, height, wanted| Kind { width, height, quarter: false, wanted };
+    let kinds = vec![kind(5, 5, 1), kind(3, 4, 4)];
+    let lot = Lot { stacks: vec![Stack::plain(6, 8, 2)], kinds, hand: None, alike: false };
+    let none = Budget { pairs: 0, entries: 0, meter: None };
+    let limits = Limits { fit: none, cuts: none, ways: 0, leftovers: 0, looks: 0, nodes: 0 };
+    let Cover::Yes(covered) = cover(&lot, &limits) else { panic!("nothing was found") };
+    let mut given = [0, 0];
+    for sheets in &covered.sheets {
+        for (all, own) in given.iter_mut().zip(&sheets.counts) {
+            *all += own * sheets.times;
+        }
+        assert_eq!(sheets.cuts[0].ways[0].counts(2), sheets.counts);
+    }
+    assert_eq!(given, [1, 4]);
+    // Found without a proof, and none is claimed: by area alone two sheets are needed.
+    assert_eq!((covered.least_sheets, covered.least_diagrams), (2, 1));
 }
 
 #[test]

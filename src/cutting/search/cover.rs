@@ -3,9 +3,11 @@
 use super::counts::Lanes;
 use super::diagrams;
 use super::fixed;
-use super::fronts::{Fronts, Round};
+use super::fronts::{Ask, Fronts, Round, front};
+use super::points::Cuts;
 use super::problem::{Hand, Kind, Problem};
 use super::sheet::{CutSheet, Fit, Limits, cut_sheet};
+use super::table::Budget;
 
 /// Equal sheets at hand.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -200,7 +202,62 @@ pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
             least = sheets + 1;
         }
     }
-    if proven { Cover::No } else { Cover::Unknown }
+    if proven {
+        return Cover::No;
+    }
+    // Past the limits: one sheet after another, each with as much as it is found to take.
+    by_turns(lot, limits).map_or(Cover::Unknown, |sheets| {
+        Cover::Yes(Covered { sheets, least_sheets: least, least_diagrams: 1, least_parts: 0 })
+    })
+}
+
+/// Room for the table of one sheet that is filled by turns.
+const TURN: Budget = Budget { pairs: 4_000_000, entries: 500_000, meter: None };
+/// Vectors kept of one part of such a sheet.
+const TURN_BEAM: usize = 12;
+
+/// Fills one sheet after another, the largest first, with the largest area of pieces that is found
+/// quickly; none where something is left over.
+fn by_turns(lot: &Lot, limits: &Limits) -> Option<Vec<Alike>> {
+    if lot.alike || lot.stacks.iter().any(|stack| stack.sections.len() != 1) {
+        return None;
+    }
+    let mut order: Vec<usize> = (0..lot.stacks.len()).collect();
+    order.sort_by_key(|&stack| std::cmp::Reverse(lot.area(stack)));
+    let mut rest = lot.wanted();
+    let mut all: Vec<Alike> = Vec::new();
+    for stack in order {
+        for _ in 0..lot.stacks[stack].count {
+            if rest.iter().all(|&n| n == 0) {
+                return Some(all);
+            }
+            let Some((counts, cut)) = most_of(lot, stack, &rest, limits) else { break };
+            rest.iter_mut().zip(&counts).for_each(|(rest, n)| *rest -= n);
+            match all.iter_mut().find(|alike| alike.stack == stack && alike.counts == counts) {
+                Some(same) => same.times += 1,
+                None => all.push(Alike { stack, times: 1, cuts: vec![cut], counts }),
+            }
+        }
+    }
+    rest.iter().all(|&n| n == 0).then_some(all)
+}
+
+/// As much of what is left as one sheet is quickly found to take.
+fn most_of(lot: &Lot, stack: usize, rest: &[u32], limits: &Limits) -> Option<(Vec<u32>, CutSheet)> {
+    let kinds = lot.kinds.iter().zip(rest).map(|(kind, &wanted)| Kind { wanted, ..*kind }).collect();
+    let left = Lot { kinds, ..lot.clone() };
+    let lanes = Lanes::new(rest)?;
+    // One of so many sheets that it need not give any least area.
+    let ask = |cuts| Ask { cuts, beam: Some(TURN_BEAM), leftovers: None, rules: true, ways: usize::MAX };
+    let given = [Cuts::Blocks, Cuts::All]
+        .into_iter()
+        .filter_map(|cuts| front(&left, &lanes, stack, u32::MAX, ask(cuts), &mut TURN.clone()).map(|(given, _)| given));
+    let most = given.flatten().max_by_key(|gives| (gives.area, gives.counts)).filter(|gives| gives.counts != 0)?;
+    let counts = lanes.unpack(most.counts);
+    match cut_sheet(&left.problem(stack, &counts), limits) {
+        Fit::Yes(cut) => Some((counts, cut)),
+        Fit::No | Fit::Unknown => None,
+    }
 }
 
 /// Whether all sheets at hand together give everything, however many that takes.

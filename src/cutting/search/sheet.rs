@@ -5,8 +5,8 @@ use super::derive::Drafts;
 use super::greedy;
 use super::points::Cuts;
 use super::problem::Problem;
-pub use super::table::Spent;
-use super::table::{Budget, Ground, Question, Table};
+pub use super::table::{Budget, Spent};
+use super::table::{Ground, Question, Table};
 use super::tree::Node;
 use std::cell::Cell;
 
