@@ -3,11 +3,9 @@
 use super::counts::Lanes;
 use super::diagrams;
 use super::fixed;
-use super::fronts::{Ask, Fronts, Round, front};
-use super::points::Cuts;
+use super::fronts::{Fronts, Round};
 use super::problem::{Hand, Kind, Problem};
-use super::sheet::{CutSheet, Fit, Limits, cut_sheet};
-use super::table::Budget;
+use super::sheet::{CutSheet, Fit, Limits, cut_sheet, most_of};
 
 /// Equal sheets at hand.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -211,11 +209,6 @@ pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
     })
 }
 
-/// Room for the table of one sheet that is filled by turns.
-const TURN: Budget = Budget { pairs: 4_000_000, entries: 500_000, meter: None };
-/// Vectors kept of one part of such a sheet.
-const TURN_BEAM: usize = 12;
-
 /// Fills one sheet after another, the largest first, with the largest area of pieces that is found
 /// quickly; none where something is left over.
 fn by_turns(lot: &Lot, limits: &Limits) -> Option<Vec<Alike>> {
@@ -231,7 +224,7 @@ fn by_turns(lot: &Lot, limits: &Limits) -> Option<Vec<Alike>> {
             if rest.iter().all(|&n| n == 0) {
                 return Some(all);
             }
-            let Some((counts, cut)) = most_of(lot, stack, &rest, limits) else { break };
+            let Some((counts, cut)) = most_of(&lot.problem(stack, &rest), limits.looks) else { break };
             rest.iter_mut().zip(&counts).for_each(|(rest, n)| *rest -= n);
             match all.iter_mut().find(|alike| alike.stack == stack && alike.counts == counts) {
                 Some(same) => same.times += 1,
@@ -240,24 +233,6 @@ fn by_turns(lot: &Lot, limits: &Limits) -> Option<Vec<Alike>> {
         }
     }
     rest.iter().all(|&n| n == 0).then_some(all)
-}
-
-/// As much of what is left as one sheet is quickly found to take.
-fn most_of(lot: &Lot, stack: usize, rest: &[u32], limits: &Limits) -> Option<(Vec<u32>, CutSheet)> {
-    let kinds = lot.kinds.iter().zip(rest).map(|(kind, &wanted)| Kind { wanted, ..*kind }).collect();
-    let left = Lot { kinds, ..lot.clone() };
-    let lanes = Lanes::new(rest)?;
-    // One of so many sheets that it need not give any least area.
-    let ask = |cuts| Ask { cuts, beam: Some(TURN_BEAM), leftovers: None, rules: true, ways: usize::MAX };
-    let given = [Cuts::Blocks, Cuts::All]
-        .into_iter()
-        .filter_map(|cuts| front(&left, &lanes, stack, u32::MAX, ask(cuts), &mut TURN.clone()).map(|(given, _)| given));
-    let most = given.flatten().max_by_key(|gives| (gives.area, gives.counts)).filter(|gives| gives.counts != 0)?;
-    let counts = lanes.unpack(most.counts);
-    match cut_sheet(&left.problem(stack, &counts), limits) {
-        Fit::Yes(cut) => Some((counts, cut)),
-        Fit::No | Fit::Unknown => None,
-    }
 }
 
 /// Whether all sheets at hand together give everything, however many that takes.

@@ -271,6 +271,36 @@ fn ways(table: &Table<'_>, parts: u32, limits: &Limits) -> Vec<Node> {
         .collect()
 }
 
+/// Room for the table of a sheet that is filled as far as is quickly found.
+const QUICK: Budget<'static> = Budget { pairs: 6_000_000, entries: 500_000, meter: None };
+/// Entries kept of one part of it.
+const QUICK_BEAM: usize = 24;
+
+/// As much of what is wanted as a sheet is quickly found to give, by area, and how it is cut.
+pub(super) fn most_of(problem: &Problem, looks: u64) -> Option<(Vec<u32>, CutSheet)> {
+    let (small, unit) = problem.in_largest_unit();
+    let wanted: Vec<u32> = small.kinds.iter().map(|kind| kind.wanted).collect();
+    let lanes = Lanes::new(&wanted)?;
+    let question = Question { leftovers: None, area: 0, beam: Some(QUICK_BEAM), root: true };
+    let mut best: Option<(i64, Node)> = None;
+    for cuts in [Cuts::Blocks, Cuts::All] {
+        let Some(ground) = Ground::new(&small, &lanes, cuts, usize::MAX) else { continue };
+        let table = Table::fill(&ground, question, &mut QUICK.clone());
+        let (x, y) = ground.sheet();
+        let most = table.front(x, y).iter().max_by_key(|entry| (entry.area, entry.counts));
+        let Some(most) = most.filter(|most| best.as_ref().is_none_or(|(area, ..)| most.area > *area)) else { continue };
+        let drafts = Drafts::new(&table, looks.max(1)).of_sheet(most.counts, u32::MAX);
+        if let Some(draft) = drafts.first() {
+            let node = draft.tree.gather(small.width, small.height, small.hand);
+            best = Some((most.area, node));
+        }
+    }
+    let node = best.map_or_else(|| greedy::fill(problem), |(_, node)| node.times(unit));
+    // A piece that is more than is asked of a draft is a leftover in it.
+    let counts = node.counts(wanted.len());
+    counts.iter().any(|&n| n > 0).then(|| (counts, CutSheet { ways: vec![node], least_leftovers: 0 }))
+}
+
 fn greedy_fit(problem: &Problem) -> Fit {
     let wanted: Vec<u32> = problem.kinds.iter().map(|kind| kind.wanted).collect();
     let node = greedy::fill(problem);
