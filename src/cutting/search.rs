@@ -52,7 +52,7 @@ pub fn plan_knowing(design: &Design, limits: &Limits, known: &mut Known) -> CutP
     let demands = demand::demand(design);
     let lots = lots_of(design, &demands);
     let covers = cover_all(&demands, &lots, limits, known);
-    match joint::all_covered(&covers) {
+    match all_covered(&covers) {
         Some(mut covered) => {
             let sets = joint::sets(&demands, &lots, &mut covered, Some(limits));
             assemble::assemble(design, (&demands, &covered, &sets), &assemble::Cards::All)
@@ -76,9 +76,20 @@ pub fn other_ways(design: &Design, count: usize) -> Vec<CutPlan> {
     let demands = demand::demand(design);
     let lots = lots_of(design, &demands);
     let covers = cover_all(&demands, &lots, &limits, &mut Known::default());
-    let Some(mut covered) = joint::all_covered(&covers) else { return Vec::new() };
+    let Some(mut covered) = all_covered(&covers) else { return Vec::new() };
     let sets = joint::sets(&demands, &lots, &mut covered, Some(&limits));
     assemble::other_ways(design, (&demands, &covered, &sets), count)
+}
+
+/// What covers everything, or none where one paper is not covered.
+fn all_covered(covers: &[Cover]) -> Option<Vec<Covered>> {
+    covers
+        .iter()
+        .map(|cover| match cover {
+            Cover::Yes(covered) => Some(covered.clone()),
+            Cover::No | Cover::Unknown => None,
+        })
+        .collect()
 }
 
 fn lots_of(design: &Design, demands: &[PaperDemand]) -> Vec<Lot> {

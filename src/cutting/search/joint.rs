@@ -9,7 +9,7 @@
 
 use super::Limits;
 use super::counts::{Counts, Lanes};
-use super::cover::{Alike, Cover, Covered, Lot};
+use super::cover::{Alike, Covered, Lot};
 use super::points::Cuts;
 use super::problem::{Hand, Kind, Problem};
 use super::sheet::{CutSheet, Fit, cut_sheet};
@@ -144,7 +144,7 @@ struct Joint<'l> {
     sizes: Vec<(i64, i64)>,
     hand: Option<Hand>,
     lanes: Lanes,
-    /// Width, height and kinds with all the freedom of turning.
+    /// The kinds, each with the most that a sheet may give; how they may turn is said sheet by sheet.
     free: Vec<Kind>,
     known: Vec<(usize, Vec<bool>, Known)>,
     complete: bool,
@@ -545,15 +545,4 @@ impl<'l> Joint<'l> {
 /// The same cuts with the kinds named otherwise.
 fn renamed(cut: &CutSheet, names: &[usize]) -> CutSheet {
     CutSheet { ways: cut.ways.iter().map(|way| way.with_kinds(names)).collect(), ..cut.clone() }
-}
-
-/// What covers everything, or none where one paper is not covered.
-pub(super) fn all_covered(covers: &[Cover]) -> Option<Vec<Covered>> {
-    covers
-        .iter()
-        .map(|cover| match cover {
-            Cover::Yes(covered) => Some(covered.clone()),
-            Cover::No | Cover::Unknown => None,
-        })
-        .collect()
 }
