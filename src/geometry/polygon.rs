@@ -1,7 +1,7 @@
 //! A polygon: an outer ring, and the rings of the holes in it.
 
-use super::ring::{Meeting, check, edges, in_order, meeting, signed_area2};
 use super::point::{is_between, side_of};
+use super::ring::{Meeting, check, edges, in_order, meeting, signed_area2};
 use super::{Angle, Mirror, Point, Rect, RingFault};
 
 /// A simple polygon with holes, in one form: the outer ring counter-clockwise, the holes clockwise, no
@@ -106,9 +106,8 @@ impl Polygon {
                 return Err(PolygonFault::HoleReachesOut { hole, at: ring[0] });
             }
             for (first, before) in holes[..hole].iter().enumerate() {
-                let within = |a: &[Point], b: &[Point]| {
-                    (place_among([b].into_iter(), a[0]) != Place::Outside).then_some(a[0])
-                };
+                let within =
+                    |a: &[Point], b: &[Point]| (place_among([b].into_iter(), a[0]) != Place::Outside).then_some(a[0]);
                 let meets = where_rings_meet(before, ring);
                 if let Some(at) = meets.or_else(|| within(ring, before)).or_else(|| within(before, ring)) {
                     return Err(PolygonFault::HolesMeet { first, second: hole, at });

@@ -34,9 +34,8 @@ impl Spot {
             return Self::Corner(corner);
         }
         let (from_left, from_bottom) = (point.x - rect.left, point.y - rect.bottom);
-        let edge = Edge::ALL.into_iter().find(|edge| {
-            rect.edge(*edge) == if edge.is_side() { point.x } else { point.y }
-        });
+        let edge =
+            Edge::ALL.into_iter().find(|edge| rect.edge(*edge) == if edge.is_side() { point.x } else { point.y });
         match edge {
             Some(edge) => {
                 let (from_start, middle) = if edge.is_side() {

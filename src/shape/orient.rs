@@ -32,9 +32,9 @@ impl Form {
         match self {
             Self::Rectangle | Self::Diamond | Self::Circle | Self::Oval => self.clone(),
             Self::Triangle { right_angle } => Self::Triangle { right_angle: right_angle.quarter_turned(turns) },
-            Self::Polygon { corners } => Self::Polygon {
-                corners: corners.iter().map(|corner| corner.quarter_turned_in(turns, frame)).collect(),
-            },
+            Self::Polygon { corners } => {
+                Self::Polygon { corners: corners.iter().map(|corner| corner.quarter_turned_in(turns, frame)).collect() }
+            }
             Self::Ended { edge, end, opposite } => {
                 Self::Ended { edge: edge.quarter_turned(turns), end: *end, opposite: *opposite }
             }

@@ -120,7 +120,8 @@ fn rounded(radius: i64, corners: &[Corner], frame: Rect) -> Result<Polygon, Shap
     if radius <= 0 {
         return Err(ShapeFault::NoRadius { radius });
     }
-    let twice = corners.iter().enumerate().find(|(at, corner)| corners[..*at].contains(corner)).map(|(_, corner)| *corner);
+    let twice =
+        corners.iter().enumerate().find(|(at, corner)| corners[..*at].contains(corner)).map(|(_, corner)| *corner);
     if corners.is_empty() || twice.is_some() {
         return Err(ShapeFault::CornerList { twice });
     }
@@ -151,16 +152,12 @@ fn rounded_by(width: i64, height: i64, corners: &[Corner], frame: Rect) -> Polyg
         // Counter-clockwise: a mirrored quarter runs the other way.
         let placed: Vec<Point> = match corner {
             Corner::LowerLeft => lower_left.clone(),
-            Corner::LowerRight => {
-                lower_left.iter().rev().map(|at| at.mirrored(Mirror::LeftToRight, frame)).collect()
-            }
+            Corner::LowerRight => lower_left.iter().rev().map(|at| at.mirrored(Mirror::LeftToRight, frame)).collect(),
             Corner::UpperRight => lower_left
                 .iter()
                 .map(|at| at.mirrored(Mirror::LeftToRight, frame).mirrored(Mirror::TopToBottom, frame))
                 .collect(),
-            Corner::UpperLeft => {
-                lower_left.iter().rev().map(|at| at.mirrored(Mirror::TopToBottom, frame)).collect()
-            }
+            Corner::UpperLeft => lower_left.iter().rev().map(|at| at.mirrored(Mirror::TopToBottom, frame)).collect(),
         };
         ring.extend(placed);
     }
@@ -170,4 +167,3 @@ fn rounded_by(width: i64, height: i64, corners: &[Corner], frame: Rect) -> Polyg
     }
     Polygon::trusted(ring, Vec::new())
 }
-

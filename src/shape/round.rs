@@ -6,7 +6,7 @@ use core::f64::consts::FRAC_PI_2;
 /// The most that a line may stay within the curve it stands for: 1 µm.
 pub const CHORD_ERROR: i64 = 1_000;
 
-/// The largest circle or oval, 48 in across: with it an outline has 1 736 corners, less than a ring may have.
+/// The largest circle or oval, 48 in across: with it an outline has 1 744 corners, less than a ring may have.
 pub const LARGEST_ROUND: i64 = 48 * crate::length::NM_PER_INCH;
 
 /// How many equal steps a quarter of a circle needs. On an ellipse the same steps of the angle stay within

@@ -40,13 +40,13 @@ fn holes_stay_within_and_apart() {
     let hole = |left, bottom| Rect::at(left, bottom, 20, 20).corners().to_vec();
     let made = |holes| Polygon::with_holes(outer.clone(), holes);
     assert_eq!(made(vec![hole(10, 10), hole(60, 60)]).unwrap().area2(), 2 * (10_000 - 800));
-    let reaches = |made: Result<Polygon, PolygonFault>| matches!(made, Err(PolygonFault::HoleReachesOut { hole: 0, .. }));
+    let reaches =
+        |made: Result<Polygon, PolygonFault>| matches!(made, Err(PolygonFault::HoleReachesOut { hole: 0, .. }));
     assert!(reaches(made(vec![hole(80, 10)])), "it touches the edge");
     assert!(reaches(made(vec![hole(90, 10)])));
     assert!(reaches(made(vec![hole(200, 10)])));
-    let meet = |made: Result<Polygon, PolygonFault>| {
-        matches!(made, Err(PolygonFault::HolesMeet { first: 0, second: 1, .. }))
-    };
+    let meet =
+        |made: Result<Polygon, PolygonFault>| matches!(made, Err(PolygonFault::HolesMeet { first: 0, second: 1, .. }));
     assert!(meet(made(vec![hole(10, 10), hole(30, 10)])), "they touch");
     assert!(meet(made(vec![hole(10, 10), Rect::at(12, 12, 5, 5).corners().to_vec()])));
     assert!(meet(made(vec![Rect::at(12, 12, 5, 5).corners().to_vec(), hole(10, 10)])));

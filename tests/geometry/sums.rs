@@ -1,5 +1,6 @@
 //! Sums by hand and from textbooks.
 
+use std::f64::consts::FRAC_1_SQRT_2;
 use trimwright::geometry::{Angle, Point, Polygon, Rect, Region, Span, span, visible};
 use trimwright::length::{NM_PER_INCH, NM_PER_MM};
 
@@ -36,7 +37,7 @@ fn area_by_counting_points() {
 
 /// Rotation of axes, x' = x cos a - y sin a, y' = x sin a + y cos a (any handbook of mathematics, for
 /// instance Bronshtein and Semendyayev; sines from memory, to more places than a nanometre needs:
-/// sin 30° = 1/2, cos 30° = 0.866 025 403 784, sin 45° = 0.707 106 781 187, sin 18° = 0.309 016 994 375,
+/// sin 30° = 1/2, cos 30° = 0.866 025 403 784, sin 45° = half the square root of 2, sin 18° = 0.309 016 994 375,
 /// cos 18° = 0.951 056 516 295).
 #[test]
 fn turns_by_known_sines() {
@@ -45,7 +46,7 @@ fn turns_by_known_sines() {
     for (hundredths, x, y) in [
         (3_000, 0.866_025_403_784, 0.5),
         (6_000, 0.5, 0.866_025_403_784),
-        (4_500, 0.707_106_781_187, 0.707_106_781_187),
+        (4_500, FRAC_1_SQRT_2, FRAC_1_SQRT_2),
         (1_800, 0.951_056_516_295, 0.309_016_994_375),
         (7_200, 0.309_016_994_375, 0.951_056_516_295),
         (10_800, -0.309_016_994_375, 0.951_056_516_295),
@@ -63,11 +64,15 @@ fn the_diagonal_of_three_by_four() {
     // 45° across the middle of a card 3 in high: a line leaves by top and bottom, 3 in * square root of 2.
     let middle = Point::new(2 * NM_PER_INCH, 3 * NM_PER_INCH / 2);
     let line = span(&card, middle, Angle::left(4_500), 0).unwrap();
-    let half = (3.0 * 25_400_000.0 * std::f64::consts::FRAC_1_SQRT_2).round() as i64;
+    let half = (3.0 * 25_400_000.0 * FRAC_1_SQRT_2).round() as i64;
     assert_eq!(line, Span { from: -half, to: half });
     // A strip of width w at 45° reaches w/2 farther at each end: its corner on the farther side.
-    let strip = span(&card, middle, Angle::left(4_500), NM_PER_INCH).unwrap();
-    assert_eq!(strip.length(), 2 * (half + NM_PER_INCH / 2));
+    let strip = span(&card, middle, Angle::left(4_500), NM_PER_INCH / 2).unwrap();
+    assert_eq!(strip.length(), 2 * (half + NM_PER_INCH / 4));
+    // One of 1 in covers the card's corner and ends there: (2 in + 1 1/2 in) / square root of 2 each way.
+    let wide = span(&card, middle, Angle::left(4_500), NM_PER_INCH).unwrap();
+    let corner = (3.5 * 25_400_000.0 * FRAC_1_SQRT_2).round() as i64;
+    assert_eq!(wide, Span { from: -corner, to: corner });
     assert_eq!(strip.centred(), strip.length());
 }
 
