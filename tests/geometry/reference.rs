@@ -41,6 +41,7 @@ fn area(region: &Region) -> f64 {
 const FLOAT: f64 = 128.0;
 
 #[test]
+#[expect(clippy::print_stdout)]
 fn areas_relations_and_turns_agree_with_shapely() {
     let data = scenes();
     let mut worst = [0.0_f64; 4];
