@@ -12,6 +12,8 @@ Coordinates are whole nanometres. Every scene says by which kind of polygon it w
     areas      their areas, square nanometres
     pair       of the first two: the areas of intersection, union, first less second; how they lie to each
                other (apart, touching, overlapping, inside, around, same); the distance of their edges
+               `turned`: the same by a tolerance of 1 µm, a part counting only if something of it is left
+               when 500 nm are taken off all round
     visible    what is seen of each when they lie on each other, the first one lowest: areas
     turned     the first polygon turned about a pivot: hundredths of a degree, pivot, its corners as floats
 """
@@ -85,6 +87,20 @@ def frame(rng, step, reach):
     return outer.difference(first).difference(second) if rng.random() < 0.5 else outer.difference(first)
 
 
+def neighbours(rng, step, reach):
+    """Two rectangles that nearly meet, or nearly fill each other, turned together."""
+    off = rng.choice([at for at in range(-3_000, 3_001) if abs(abs(at) - 1_000) > 8])
+    wide, high = rng.randrange(reach // 8, reach), rng.randrange(reach // 8, reach)
+    one = box(0, 0, wide, high)
+    if rng.random() < 0.5:
+        other = box(wide // 4, high + off, wide // 4 + wide, high + off + high // 2)
+    else:
+        other = box(-off, 0, wide if rng.random() < 0.5 else wide + off, high)
+    angle, origin = rng.uniform(0, 360), (rng.randrange(reach), rng.randrange(reach))
+    turned = [rotate(shape, angle, origin=origin).exterior.coords[:-1] for shape in (one, other)]
+    return [Polygon([(round(x), round(y)) for x, y in corners]) for corners in turned]
+
+
 # Marks so few that edges often fall on each other.
 def coarse(make):
     return lambda rng, step, reach: make(rng, INCH, 6 * INCH)
@@ -98,6 +114,7 @@ KINDS = {
     "windows": [frame, star],
     "marks": [coarse(upright)],
     "slopes on marks": [coarse(upright), coarse(triangle), coarse(star)],
+    "neighbours": [],
     "mixed": [upright, triangle, star, strip, frame],
 }
 
@@ -105,6 +122,16 @@ KINDS = {
 def rings(polygon):
     every = [polygon.exterior, *polygon.interiors]
     return [[[round(x), round(y)] for x, y in ring.coords[:-1]] for ring in every]
+
+
+def lie_turned(one, other):
+    """By the tolerance for turned shapes."""
+    def counts(area):
+        return not area.buffer(-500, quad_segs=32).is_empty
+    ours, theirs = counts(one.difference(other)), counts(other.difference(one))
+    if counts(one.intersection(other)):
+        return {(0, 0): "same", (0, 1): "inside", (1, 0): "around", (1, 1): "overlapping"}[ours, theirs]
+    return "touching" if one.boundary.distance(other.boundary) <= 1_000 else "apart"
 
 
 def lie(one, other):
@@ -124,8 +151,11 @@ def lie(one, other):
 def scene(rng, kind):
     reach = rng.choice([4 * INCH, 6 * INCH, 150 * MM, 12 * INCH])
     step = ruler(rng)
-    shapes = [rng.choice(KINDS[kind])(rng, step, reach) for _ in range(rng.randrange(2, 5))]
-    if rng.random() < 0.05:
+    if kind == "neighbours":
+        shapes = neighbours(rng, step, reach)
+    else:
+        shapes = [rng.choice(KINDS[kind])(rng, step, reach) for _ in range(rng.randrange(2, 5))]
+    if kind != "neighbours" and rng.random() < 0.05:
         shapes[1] = shapes[0]
     one, other = shapes[:2]
     seen, above = [], Polygon()
@@ -144,6 +174,7 @@ def scene(rng, kind):
             "union": one.union(other).area,
             "difference": one.difference(other).area,
             "lie": lie(one, other),
+            "turned": lie_turned(one, other),
             "distance": one.boundary.distance(other.boundary),
         },
         "visible": seen,
@@ -152,7 +183,7 @@ def scene(rng, kind):
 
 
 def main():
-    count = int(sys.argv[1]) if len(sys.argv) > 1 else 240
+    count = int(sys.argv[1]) if len(sys.argv) > 1 else 270
     seed = int(sys.argv[2]) if len(sys.argv) > 2 else 7
     rng = random.Random(seed)
     names = list(KINDS)
