@@ -2,7 +2,7 @@
 
 use trimwright::geometry::{
     Angle, Comparison, Corner, Edge, FARTHEST, MOST_CORNERS, Mirror, Point, Polygon, PolygonFault, Rect, Region,
-    Relation, RingFault, TOLERANCE, distance, relation,
+    Relation, RingFault, distance, relation,
 };
 
 fn ring(list: &[(i64, i64)]) -> Vec<Point> {
@@ -83,7 +83,9 @@ fn exact_relations() {
     assert_eq!(relation(&window, &region(10, 10, 50, 50), Comparison::Exact), Relation::Touching);
     assert_eq!(relation(&window, &region(20, 20, 10, 10), Comparison::Exact), Relation::Apart);
     assert_eq!(relation(&window, &region(5, 5, 60, 60), Comparison::Exact), Relation::Overlapping);
+    assert_eq!(relation(&region(5, 5, 60, 60), &window, Comparison::Exact), Relation::Overlapping);
     assert_eq!(relation(&window, &base, Comparison::Exact), Relation::Inside);
+    assert_eq!(relation(&base, &window, Comparison::Exact), Relation::Around);
     assert_eq!(distance(&base, &region(10, 20, 30, 30)), Some(10), "the narrowest border");
 }
 
@@ -99,11 +101,11 @@ fn turned_shapes_are_compared_by_a_micrometre() {
     };
     for angle in (1..36_000).step_by(1_777) {
         for (gap, want) in [
-            (-TOLERANCE - 4, Relation::Overlapping),
-            (-TOLERANCE + 4, Relation::Touching),
+            (-1_004, Relation::Overlapping),
+            (-996, Relation::Touching),
             (0, Relation::Touching),
-            (TOLERANCE - 4, Relation::Touching),
-            (TOLERANCE + 4, Relation::Apart),
+            (996, Relation::Touching),
+            (1_004, Relation::Apart),
         ] {
             assert_eq!(lies(gap, angle), want, "gap {gap} at {angle}");
         }
