@@ -12,6 +12,7 @@ pub mod source;
 
 pub mod diagnostic;
 pub mod geometry;
+pub mod shape;
 pub mod words;
 
 pub mod assembly;

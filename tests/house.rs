@@ -5,12 +5,13 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 19] = [
+const PLACES: [&str; 20] = [
     "length",
     "source",
     "files",
     "fonts",
     "geometry",
+    "shape",
     "diagnostic",
     "words",
     "design",

@@ -3,6 +3,7 @@
 mod cutting;
 mod drawing;
 mod flow;
+mod geometry;
 mod handout;
 mod house;
 mod other_ways;
