@@ -25,6 +25,8 @@ pub fn read_back(project: &Project) -> Vec<String> {
         Fold::Side => "folded at the side",
         Fold::Top => "folded at the top",
         Fold::None => "flat",
+        Fold::Gate => "opens in the middle of the front",
+        Fold::Accordion { .. } => "folds to and fro",
     });
     let mut lines = vec![check::title(&design.title.value, units.word(), design.cards.value, size, fold)];
     if let Some(card) = &design.card {
@@ -79,6 +81,10 @@ fn layer(project: &Project, id: LayerId) -> String {
         Arrangement::Row { count, .. } => format!("{count} of {size} in a row"),
         Arrangement::Column { count, .. } => format!("{count} of {size} in a column"),
         Arrangement::Grid { .. } => format!("{columns} x {rows} of {size} in a grid"),
+        Arrangement::Steps { count, .. } => format!("{count} of {size} in steps"),
+        Arrangement::Triangle { .. } => format!("{} of {size} in a triangle", layer.arrangement.count()),
+        Arrangement::Fan { count, .. } => format!("{count} of {size} in a fan"),
+        Arrangement::Pinwheel { .. } => format!("4 of {size} round a middle"),
     };
     let turned = match layer.quarter_turns % 4 {
         0 => "",
@@ -114,7 +120,7 @@ fn name(design: &Design, id: LayerId) -> String {
 
 /// How many units a layer is put together in before it reaches the card.
 fn depth(design: &Design, id: LayerId) -> usize {
-    std::iter::successors(design.layer(id).unit, |unit| design.layer(*unit).unit).take(design.front.len()).count()
+    std::iter::successors(design.layer(id).unit, |unit| design.layer(*unit).unit).take(design.layers.len()).count()
 }
 
 /// The neighbours that place a layer, with their gaps.
@@ -151,7 +157,11 @@ fn gaps(project: &Project, id: LayerId) -> Option<String> {
     let (across, down) = layer.arrangement.gaps(project.units());
     let (across, down) = (Length::of(across.nm(), project.units()), Length::of(down.nm(), project.units()));
     match layer.arrangement {
-        Arrangement::Single => None,
+        Arrangement::Single
+        | Arrangement::Steps { .. }
+        | Arrangement::Triangle { .. }
+        | Arrangement::Fan { .. }
+        | Arrangement::Pinwheel { .. } => None,
         Arrangement::Row { .. } => Some(format!("{across} between them")),
         Arrangement::Column { .. } => Some(format!("{down} between them")),
         Arrangement::Grid { .. } => Some(format!("{across} between columns, {down} between rows")),
@@ -161,7 +171,7 @@ fn gaps(project: &Project, id: LayerId) -> Option<String> {
 fn trimmed(project: &Project, id: LayerId) -> Option<String> {
     let design = &project.design;
     let flush = design.layer(id).trim_flush.as_ref()?.value;
-    let target = project.layout.rect(flush);
+    let target = project.layout.rect(design.layer(id).face, flush);
     let block = project.layout.placed(id).block;
     let over: Vec<(Edge, Length)> = Edge::ALL
         .into_iter()

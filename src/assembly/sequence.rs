@@ -98,7 +98,7 @@ impl Sequence<'_> {
             self.trim(*member, Work::Units, true);
         }
         let (piece, cards) = (self.design.layer(base).piece, self.cards());
-        let count = self.design.layer(base).arrangement.count() * cards;
+        let count = self.design.layer(base).count() * cards;
         if let Some(last) = self.steps.last_mut() {
             last.checkpoint = vec![(piece, count)];
         }

@@ -358,7 +358,7 @@ fn score(design: &Design, piece: PieceId) -> Line {
     let Some(card) = &design.card else { return Line::new() };
     let (from, fold, measure) = match card.fold {
         Fold::Top => (Edge::Top, Edge::Top, card.size.height),
-        Fold::Side | Fold::None => (Edge::Left, Edge::Left, card.size.width),
+        Fold::Side | Fold::None | Fold::Gate | Fold::Accordion { .. } => (Edge::Left, Edge::Left, card.size.width),
     };
     making::score(named(design, piece), from.word(), &measure.number(design.units), fold.word())
 }
@@ -396,7 +396,7 @@ fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
     } else if rows > 1 {
         gaps.push(number(down.nm()));
     }
-    let count = layer.arrangement.count();
+    let count = layer.count();
     let laid = if count == 1 {
         Laid { count, piece: layer_named(design, id), called: None }
     } else {
@@ -426,15 +426,19 @@ fn spot(design: &Design, along: Along, block: Rect, onto: Rect, low: Edge, high:
         Along::FromHigh(_) => from(high),
         Along::After(other, gap) => beside(other, gap, if low == Edge::Left { "right of" } else { "above" }),
         Along::Before(other, gap) => beside(other, gap, if low == Edge::Left { "left of" } else { "below" }),
+        Along::With(..) | Along::Midway(..) => from(low),
     }
 }
 
 /// How far a layer that was cut too long reaches past what it is trimmed to.
 fn reach(design: &Design, layout: &Layout, id: LayerId, target: Onto) -> Line {
     let block = layout.placed(id).block;
-    let past = Edge::ALL.iter().map(|edge| -layout.rect(target).border(block, *edge)).filter(|past| *past > 0);
+    let past = Edge::ALL
+        .iter()
+        .map(|edge| -layout.rect(design.layer(id).face, target).border(block, *edge))
+        .filter(|past| *past > 0);
     let Some(least) = past.min() else { return Line::new() };
     let name = onto_named(design, target).name;
     let by = Length::of(least, design.units).number(design.units);
-    making::reaches_past(name, &by, design.layer(id).arrangement.count() > 1)
+    making::reaches_past(name, &by, design.layer(id).count() > 1)
 }

@@ -118,12 +118,12 @@ fn shares(design: &Design, id: PieceId, paper: PaperId, cards: &[u32]) -> Vec<(S
             let all = cards.iter().fold(0_u32, |sum, &cards| sum.saturating_add(cards));
             let count = match piece.kind {
                 PieceKind::Kept { count, .. } => count,
-                PieceKind::Base | PieceKind::Plain => all.saturating_mul(per_card),
+                PieceKind::Base | PieceKind::Plain | PieceKind::Decoration { .. } => all.saturating_mul(per_card),
             };
             let side = design.version_ids().next().map_or(Side::Front, |version| design.side_of(id, version));
             vec![(side, None, count)]
         }
-        From::Paper(_) => Vec::new(),
+        From::Paper(_) | From::Window(..) | From::Bought => Vec::new(),
         From::Varies => design
             .version_ids()
             .zip(cards)
@@ -150,7 +150,7 @@ fn wanted_from(design: &Design, paper: PaperId, cards: &[u32]) -> Vec<Wanted> {
             // A kept leftover is paper with both its sides: neither pattern may come to lie on its side.
             let sides: &[Side] = match piece.kind {
                 PieceKind::Kept { .. } => &[Side::Front, Side::Back],
-                PieceKind::Base | PieceKind::Plain => &[side],
+                PieceKind::Base | PieceKind::Plain | PieceKind::Decoration { .. } => &[side],
             };
             let free = sides.iter().all(|&side| pattern_of(design.paper(paper), side) == Pattern::Any);
             let quarter = free && !upright;

@@ -334,6 +334,7 @@ fn wanted(design: &Design, paper: PaperId, piece: PieceId) -> u32 {
         return count;
     }
     let cards = match settled.from {
+        From::Window(..) | From::Bought => 0,
         From::Paper(_) => design.cards.value,
         From::Varies => design
             .version_ids()

@@ -431,6 +431,7 @@ impl Referee<'_> {
                 let (paper, version) = match self.design.pieces[piece.0].from {
                     From::Paper(paper) => (Some(paper), None),
                     From::Varies => (self.design.paper_of(piece, version), Some(version)),
+                    From::Window(..) | From::Bought => continue,
                 };
                 let Some(paper) = paper else { continue };
                 let entry = wanted.entry((paper, piece)).or_default();
@@ -497,6 +498,7 @@ impl Referee<'_> {
                 continue;
             }
             match self.design.pieces[piece.0].from {
+                From::Window(..) | From::Bought => {}
                 From::Paper(_) => shared = shared.min(have.get(&(piece, None)).copied().unwrap_or(0) / per),
                 From::Varies => {
                     for version in self.design.version_ids() {

@@ -5,8 +5,9 @@
 
 mod papers;
 
-use crate::geometry::Edge;
+use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
+use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 pub use papers::{AlongEdge, Also, Back, EdgeStrip, Fixed, FixedRow, Paper, Pattern, Sheets, Side, TurnedOver};
 
@@ -19,7 +20,7 @@ pub struct PieceId(pub usize);
 /// An index into [`Design::versions`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct VersionId(pub usize);
-/// An index into [`Design::front`].
+/// An index into [`Design::layers`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct LayerId(pub usize);
 
@@ -50,9 +51,11 @@ pub struct Design {
     pub pieces: Vec<Piece>,
     /// Versions; one unnamed version of all cards where the design states none.
     pub versions: Vec<Version>,
-    /// Layers in the order they are handled: a layer's `first` list stands before the layer
-    /// that it is put together on is glued down, so it follows that layer here.
-    pub front: Vec<Layer>,
+    /// Layers of all faces in the order they are handled, face after face: a layer's `first` list
+    /// stands before the layer that it is put together on is glued down, so it follows that layer here.
+    pub layers: Vec<Layer>,
+    /// The envelope that goes with each card, where the design says something about it.
+    pub envelope: Option<Envelope>,
     /// Notes to the reader.
     pub notes: Vec<Note>,
     /// Ideas for leftovers.
@@ -84,11 +87,11 @@ impl Design {
     /// A layer.
     #[must_use]
     pub fn layer(&self, id: LayerId) -> &Layer {
-        &self.front[id.0]
+        &self.layers[id.0]
     }
     /// All layer ids, in order.
     pub fn layer_ids(&self) -> impl Iterator<Item = LayerId> + use<> {
-        (0..self.front.len()).map(LayerId)
+        (0..self.layers.len()).map(LayerId)
     }
     /// All piece ids, in order.
     pub fn piece_ids(&self) -> impl Iterator<Item = PieceId> + use<> {
@@ -114,7 +117,7 @@ impl Design {
             return 1;
         }
         if self.has_front {
-            self.front.iter().filter(|l| l.piece == piece).map(|l| l.arrangement.count()).sum()
+            self.layers.iter().filter(|l| l.piece == piece).map(Layer::count).sum()
         } else {
             self.pieces[piece.0].per_card.unwrap_or(0)
         }
@@ -125,6 +128,8 @@ impl Design {
         match self.pieces[piece.0].from {
             From::Paper(paper) => Some(paper),
             From::Varies => self.versions[version.0].papers.iter().find(|(p, _)| *p == piece).map(|(_, paper)| *paper),
+            From::Window(frame, _) => self.paper_of(frame, version),
+            From::Bought => None,
         }
     }
     /// Which side of its paper a piece shows in a version; the front of paper that has one side.
@@ -132,7 +137,7 @@ impl Design {
     pub fn side_of(&self, piece: PieceId, version: VersionId) -> Side {
         let two_sided = self.paper_of(piece, version).is_some_and(|paper| self.papers[paper.0].back.is_some());
         let stated = match self.pieces[piece.0].from {
-            From::Paper(_) => self.pieces[piece.0].side,
+            From::Paper(_) | From::Window(..) | From::Bought => self.pieces[piece.0].side,
             From::Varies => self.versions[version.0].side.unwrap_or(self.pieces[piece.0].side),
         };
         if two_sided { stated } else { Side::Front }
@@ -208,6 +213,24 @@ pub enum Fold {
     Top,
     /// A flat card.
     None,
+    /// Two flaps, each half as wide as the card, that meet in the middle of the front.
+    Gate,
+    /// Panels side by side, folded to and fro; the first is the front.
+    Accordion {
+        /// How many panels, at least 3.
+        panels: u32,
+    },
+}
+
+/// A score line of the flat base, from top to bottom or, where the card folds at the top, from left
+/// to right.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Score {
+    /// From the left edge of the flat base as its outside lies up, or from its top edge where the card
+    /// folds at the top; nanometres.
+    pub at: i64,
+    /// Whether the fold there points toward somebody who looks at the outside.
+    pub mountain: bool,
 }
 
 impl Fold {
@@ -218,8 +241,82 @@ impl Fold {
             Self::Side => Size::new(front.width * 2, front.height),
             Self::Top => Size::new(front.width, front.height * 2),
             Self::None => front,
+            Self::Gate => Size::new(front.width * 2, front.height),
+            Self::Accordion { panels } => Size::new(front.width * i64::from(panels), front.height),
         }
     }
+
+    /// The score lines of the flat base whose folded front has this size.
+    #[must_use]
+    pub fn scores(self, front: Size) -> Vec<Score> {
+        let (width, height) = (front.width.nm(), front.height.nm());
+        match self {
+            Self::Side => vec![Score { at: width, mountain: true }],
+            Self::Top => vec![Score { at: height, mountain: true }],
+            Self::None => Vec::new(),
+            Self::Gate => {
+                let flap = width / 2;
+                vec![Score { at: flap, mountain: true }, Score { at: flap + width, mountain: true }]
+            }
+            // As the outside lies up, the front is the panel furthest to the right.
+            Self::Accordion { panels } => {
+                let folds = i64::from(panels.saturating_sub(1));
+                (1..=folds).map(|fold| Score { at: fold * width, mountain: (folds - fold) % 2 == 0 }).collect()
+            }
+        }
+    }
+
+    /// The panels of the inside as it lies open, from left to right, or from top to bottom where the card
+    /// folds at the top; a flat card's back is its only one.
+    #[must_use]
+    pub fn panels(self, front: Size) -> Vec<Rect> {
+        let flat = self.flat(front);
+        let (width, height) = (flat.width.nm(), flat.height.nm());
+        let mut ends: Vec<i64> = self.scores(front).iter().map(|score| score.at).collect();
+        let is_top = self == Self::Top;
+        ends.push(if is_top { height } else { width });
+        // Seen from inside, left and right change places.
+        if !is_top {
+            let starts = std::iter::once(0).chain(ends.iter().copied());
+            let widths: Vec<i64> = ends.iter().zip(starts).map(|(end, start)| end - start).collect();
+            let mut left = 0;
+            let panels = widths.iter().rev().map(|own| {
+                left += own;
+                Rect::at(left - own, 0, *own, height)
+            });
+            return panels.collect();
+        }
+        let starts = std::iter::once(0).chain(ends.iter().copied());
+        ends.iter().zip(starts).map(|(end, start)| Rect::at(0, height - end, width, end - start)).collect()
+    }
+}
+
+/// A side of the card or envelope that layers lie on. Each has coordinates of its own, with the origin
+/// at its lower left corner as it is looked at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Face {
+    /// The folded front.
+    Front,
+    /// A panel of the opened inside, counted from 0 ([`Fold::panels`]); the whole inside where none is
+    /// named.
+    Inside(Option<u32>),
+    /// The back of the folded card.
+    Back,
+    /// The side of the envelope that the address is written on.
+    EnvelopeFront,
+    /// The envelope's closed flap.
+    EnvelopeFlap,
+}
+
+/// The envelope of a card.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Envelope {
+    /// Width x height as the address is written.
+    pub size: Size,
+    /// Where the size is written.
+    pub span: Span,
+    /// How far the closed flap reaches down the back, where it is said.
+    pub flap: Option<Length>,
 }
 
 /// Which piece this is.
@@ -235,6 +332,14 @@ pub enum PieceKind {
         paper: PaperId,
         /// How many, over all cards.
         count: u32,
+    },
+    /// A decoration, bought ready made or cut from a roll: it is laid like any piece, and no paper is
+    /// cut for it.
+    Decoration {
+        /// How much of a roll one takes, for ribbon and twine.
+        roll: Option<Length>,
+        /// How far it stands off what it lies on, where it is said.
+        thick: Option<Length>,
     },
 }
 
@@ -256,6 +361,10 @@ pub enum From {
     Paper(PaperId),
     /// Each version says which.
     Varies,
+    /// What a window of another piece leaves over: the piece, and which of its windows, from 0.
+    Window(PieceId, usize),
+    /// No paper: a decoration.
+    Bought,
 }
 
 /// A piece to cut.
@@ -267,8 +376,13 @@ pub struct Piece {
     pub span: Span,
     /// Base or not.
     pub kind: PieceKind,
-    /// Width x height, unturned, as cut.
+    /// Width x height, unturned, as finished: the rectangle round its shape. The trimmer cuts
+    /// [`Piece::blank`].
     pub size: Size,
+    /// The shape that is made from the trimmed rectangle: its width and height are those of `size`.
+    pub shape: Shape,
+    /// Where the shape is written; where the size is, if it is a rectangle.
+    pub shape_span: Span,
     /// Where the size is written.
     pub size_span: Span,
     /// Where the size comes from.
@@ -285,6 +399,21 @@ pub struct Piece {
     pub stamp: Option<Spanned<String>>,
     /// Which side of double-sided paper it shows.
     pub side: Side,
+}
+
+impl Piece {
+    /// The rectangle that the trimmer cuts: the size, with the margin that a die or punch needs.
+    #[must_use]
+    pub fn blank(&self) -> Size {
+        let margin = self.shape.making.margin() * 2;
+        let grown = |side: Length| Length::new(side.nm() + margin, side.unit());
+        Size::new(grown(self.size.width), grown(self.size.height))
+    }
+    /// Whether it is a plain rectangle without a window, nothing to be made after the trimmer.
+    #[must_use]
+    pub fn is_plain(&self) -> bool {
+        self.shape.form == Form::Rectangle && self.shape.windows.is_empty() && self.shape.making.margin() == 0
+    }
 }
 
 /// One version of the card.
@@ -325,6 +454,32 @@ pub enum Along {
     After(LayerId, Length),
     /// Left of or below another layer, with a gap.
     Before(LayerId, Length),
+    /// Level with another layer: left or bottom edges, middles, or right or top edges.
+    With(LayerId, Part),
+    /// In the middle of what is between two bounds.
+    Midway(Bound, Bound),
+}
+
+/// Which part of a layer another one is level with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Part {
+    /// The left or bottom edge.
+    Low,
+    /// The middle.
+    Middle,
+    /// The right or top edge.
+    High,
+}
+
+/// One of two bounds that a layer lies midway between.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Bound {
+    /// The left or bottom edge of what it lies on.
+    Low,
+    /// The right or top edge of what it lies on.
+    High,
+    /// The edge of a layer that faces the other bound.
+    Layer(LayerId),
 }
 
 /// Several copies of a piece laid as one layer.
@@ -357,6 +512,66 @@ pub enum Arrangement {
         /// Between neighbours one above another.
         down: Length,
     },
+    /// Each copy moved on from the one before.
+    Steps {
+        /// How many.
+        count: u32,
+        /// How far to the right; to the left where negative.
+        right: Length,
+        /// How far up; down where negative.
+        up: Length,
+    },
+    /// Rows of one, two, three and so on, centred over each other.
+    Triangle {
+        /// How many rows.
+        rows: u32,
+        /// Between neighbours side by side.
+        across: Length,
+        /// Between rows.
+        down: Length,
+        /// Whether the single copy is at the top.
+        points_up: bool,
+    },
+    /// Copies turned about one point, each further than the one before; the whole fan stands upright
+    /// where its count is odd.
+    Fan {
+        /// How many.
+        count: u32,
+        /// From one copy to the next.
+        step: Angle,
+        /// The point, on the unturned piece.
+        about: Pivot,
+    },
+    /// Four copies round a middle, each edge to edge with the one before: the first along the left of the
+    /// square that they make, from its bottom up, the next turned a quarter, and so on.
+    Pinwheel {
+        /// Whether one goes round clockwise.
+        clockwise: bool,
+    },
+}
+
+/// A point on a piece that it is turned about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Pivot {
+    /// Its middle.
+    Middle,
+    /// A corner.
+    Corner(Corner),
+    /// The middle of an edge.
+    Edge(Edge),
+    /// A point so far from its left and bottom edges, on the piece or not.
+    Point(Length, Length),
+}
+
+/// A turn by any angle, after the layer was placed straight; what lies on it turns along.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Tilt {
+    /// To the left.
+    pub angle: Angle,
+    /// About which point: of each copy's rectangle as it lies before the turn.
+    pub about: Pivot,
+    /// Where it is written.
+    pub span: Span,
 }
 
 impl Arrangement {
@@ -365,15 +580,22 @@ impl Arrangement {
     pub const fn count(self) -> u32 {
         match self {
             Self::Single => 1,
-            Self::Row { count, .. } | Self::Column { count, .. } => count,
+            Self::Row { count, .. }
+            | Self::Column { count, .. }
+            | Self::Steps { count, .. }
+            | Self::Fan { count, .. } => count,
             Self::Grid { columns, rows, .. } => columns.saturating_mul(rows),
+            Self::Triangle { rows, .. } => rows.saturating_mul(rows.saturating_add(1)) / 2,
+            Self::Pinwheel { .. } => 4,
         }
     }
-    /// Columns and rows.
+    /// Columns and rows; for copies that lie in neither, one of each.
     #[must_use]
     pub const fn columns_rows(self) -> (u32, u32) {
         match self {
-            Self::Single => (1, 1),
+            Self::Single | Self::Steps { .. } | Self::Triangle { .. } | Self::Fan { .. } | Self::Pinwheel { .. } => {
+                (1, 1)
+            }
             Self::Row { count, .. } => (count, 1),
             Self::Column { count, .. } => (1, count),
             Self::Grid { columns, rows, .. } => (columns, rows),
@@ -384,7 +606,9 @@ impl Arrangement {
     pub fn gaps(self, units: Units) -> (Length, Length) {
         let none = Length::zero(units);
         match self {
-            Self::Single => (none, none),
+            Self::Single | Self::Steps { .. } | Self::Triangle { .. } | Self::Fan { .. } | Self::Pinwheel { .. } => {
+                (none, none)
+            }
             Self::Row { gap, .. } => (gap, none),
             Self::Column { gap, .. } => (none, gap),
             Self::Grid { across, down, .. } => (across, down),
@@ -414,13 +638,15 @@ pub enum Glue {
     Foam,
 }
 
-/// One layer of the front: one piece, or several copies of it laid together.
+/// One layer: one piece, or several copies of it laid together.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Layer {
     /// Its name: `as:` or the piece's.
     pub name: String,
     /// The piece.
     pub piece: PieceId,
+    /// The side that it lies on, as does everything it is put together with.
+    pub face: Face,
     /// What it lies on.
     pub onto: Onto,
     /// The layer in whose `first` list it stands.
@@ -429,10 +655,19 @@ pub struct Layer {
     pub across: Along,
     /// Bottom to top.
     pub up: Along,
+    /// Moved at last so far to the right and up, in nanometres.
+    pub shifted: (i64, i64),
     /// Copies.
     pub arrangement: Arrangement,
+    /// Whether its copies are laid a second time, mirrored about the middle of what it lies on.
+    pub mirrored: Option<Mirror>,
     /// Quarter turns anticlockwise, 0 to 3; layer and pattern together.
     pub quarter_turns: u8,
+    /// A turn by any other angle.
+    pub tilt: Option<Tilt>,
+    /// The layers before it in a ring of strips round a middle, the middle first; none where it is part
+    /// of no ring.
+    pub ring: Vec<LayerId>,
     /// The claim.
     pub shows: Option<Shows>,
     /// Trimmed level with the card or a layer after gluing.
@@ -441,6 +676,30 @@ pub struct Layer {
     pub glue: Option<Spanned<Glue>>,
     /// Where `place: piece` is written.
     pub span: Span,
+    /// Where its other words are written.
+    pub spans: LayerSpans,
+}
+
+impl Layer {
+    /// How many pieces, mirrored ones included.
+    #[must_use]
+    pub const fn count(&self) -> u32 {
+        let once = self.arrangement.count();
+        if self.mirrored.is_some() { once.saturating_mul(2) } else { once }
+    }
+}
+
+/// Where the words of a layer are written; the layer's own span where it does not say.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct LayerSpans {
+    /// What places it from left to right.
+    pub across: Span,
+    /// What places it from bottom to top.
+    pub up: Span,
+    /// Its row, column, grid and the like.
+    pub arrangement: Span,
+    /// `onto`.
+    pub onto: Span,
 }
 
 /// A kind of work, in batch order.

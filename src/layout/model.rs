@@ -1,9 +1,13 @@
-//! The layout: exact rectangles on the card front.
+//! The layout: exact outlines on the faces of the card and its envelope.
 //!
-//! Card coordinates: origin at the front's lower left corner, x to the right, y upward, nanometres.
+//! Every face has coordinates of its own: origin at its lower left corner as it is looked at, x to the
+//! right, y upward, nanometres. A layer is placed straight in the *frame* of what it lies on, whose
+//! rectangles stand here in [`Placed::onto`], [`Placed::copies`] and [`Placed::block`]; turns by any angle
+//! come after, so where nothing is turned the frame is the face itself. What is truly seen is
+//! [`Placed::laid`].
 
-use crate::design::model::{LayerId, Onto};
-use crate::geometry::{Edge, Rect};
+use crate::design::model::{Face, LayerId, Onto};
+use crate::geometry::{Angle, Edge, Point, Polygon, Rect, Region};
 use crate::length::Size;
 
 /// Where every layer lies. The same for every version: versions differ in paper only.
@@ -11,6 +15,8 @@ use crate::length::Size;
 pub struct Layout {
     /// The folded front; nothing in a file for `cuts`.
     pub card: Option<Size>,
+    /// Every face that the design has, the front first.
+    pub faces: Vec<(Face, Rect)>,
     /// One entry a layer, in the design's order, so that `layers[id.0]` is layer `id`.
     pub layers: Vec<Placed>,
 }
@@ -20,21 +26,77 @@ pub struct Layout {
 pub struct Placed {
     /// The layer.
     pub layer: LayerId,
-    /// What it lies on, as a rectangle on the card.
+    /// The face it lies on.
+    pub face: Face,
+    /// What it lies on, in the frame.
     pub onto: Rect,
-    /// Each copy as it is glued down, before any trimming; left to right, then top to bottom.
+    /// The rectangle of each copy as it is glued down, in the frame, before any trimming and before a
+    /// turn by another angle than quarters; left to right, then top to bottom, mirrored ones last.
     pub copies: Vec<Rect>,
-    /// Each copy as it shows when all trimming is done; `None` where trimming leaves nothing.
+    /// The upright rectangle round each copy on the face as it shows when all is turned and trimmed;
+    /// `None` where trimming leaves nothing.
     pub trimmed: Vec<Option<Rect>>,
-    /// The smallest rectangle round all copies as glued down.
+    /// The smallest rectangle round all copies, in the frame.
     pub block: Rect,
+    /// Each copy as it lies on the face, in the order of `copies`.
+    pub laid: Vec<Laid>,
+    /// How the frame is turned on the face: each turn about a point of the frame around it, the inner one
+    /// first. Empty where the frame is the face.
+    pub frame: Vec<Turn>,
+}
+
+/// A turn about a point.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Turn {
+    /// To the left.
+    pub angle: Angle,
+    /// The point that stays.
+    pub about: Point,
+}
+
+/// One copy on its face.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Laid {
+    /// Its outline with its windows as it is glued down, before any trimming.
+    pub outline: Polygon,
+    /// What is left when it is trimmed flush.
+    pub shown: Region,
+    /// How far it is turned in all, pattern and all.
+    pub angle: Angle,
+    /// Whether it is the mirror image of the piece.
+    pub mirrored: bool,
 }
 
 impl Placed {
-    /// How much of what it lies on shows at an edge, nanometres; negative where it reaches past.
+    /// How much of what it lies on shows at an edge, nanometres, in the frame; negative where it reaches
+    /// past.
     #[must_use]
     pub const fn shows(&self, edge: Edge) -> i64 {
         self.onto.border(self.block, edge)
+    }
+
+    /// Whether every copy lies straight on the face, quarter turns included, so that rectangles of the
+    /// frame are rectangles on the face.
+    #[must_use]
+    pub fn is_straight(&self) -> bool {
+        self.frame.is_empty() && self.laid.iter().all(|laid| laid.angle.whole_quarters().is_some())
+    }
+
+    /// Everything that shows of it on the face.
+    #[must_use]
+    pub fn shown(&self) -> Region {
+        self.laid.iter().fold(
+            Region::empty(),
+            |all, laid| {
+                if all.is_empty() { laid.shown.clone() } else { all.union(&laid.shown) }
+            },
+        )
+    }
+
+    /// The upright rectangle round all copies on the face, before any trimming.
+    #[must_use]
+    pub fn bounds(&self) -> Rect {
+        self.laid.iter().map(|laid| laid.outline.bounds()).reduce(Rect::hull).unwrap_or(self.block)
     }
 }
 
@@ -45,13 +107,20 @@ impl Layout {
         &self.layers[layer.0]
     }
 
-    /// The rectangle of what a layer lies on or is trimmed to.
+    /// A face; nothing where the design has no such face.
     #[must_use]
-    pub fn rect(&self, onto: Onto) -> Rect {
-        match (onto, self.card) {
-            (Onto::Layer(layer), _) => self.layers[layer.0].block,
-            (Onto::Card, Some(card)) => Rect::of(card),
-            (Onto::Card, None) => Rect::at(0, 0, 0, 0),
+    pub fn face(&self, face: Face) -> Rect {
+        let found = self.faces.iter().find(|(own, _)| *own == face);
+        found.map_or(Rect::at(0, 0, 0, 0), |(_, rect)| *rect)
+    }
+
+    /// The rectangle of what a layer of this face lies on or is trimmed to: the face, or all copies of a
+    /// layer in its own frame.
+    #[must_use]
+    pub fn rect(&self, face: Face, onto: Onto) -> Rect {
+        match onto {
+            Onto::Layer(layer) => self.layers[layer.0].block,
+            Onto::Card => self.face(face),
         }
     }
 }

@@ -123,7 +123,7 @@ fn kept(project: &Project, id: PaperId) -> Option<String> {
             PieceKind::Kept { count, .. } => {
                 Some(format!("{} of {}", counted(count, &piece.name), piece.size.in_units(project.units())))
             }
-            PieceKind::Base | PieceKind::Plain => None,
+            PieceKind::Base | PieceKind::Plain | PieceKind::Decoration { .. } => None,
         })
         .collect();
     (!kept.is_empty()).then(|| check::kept(&kept))

@@ -2,7 +2,7 @@
 //! them.
 
 use crate::design::model::{
-    Along, Arrangement, Design, Layer, LayerId, Onto, PaperId, Pattern, PieceId, Side, VersionId,
+    Along, Arrangement, Design, Layer, LayerId, Onto, PaperId, Part, Pattern, PieceId, Side, VersionId,
 };
 use crate::geometry::{Edge, Rect};
 use crate::length::Length;
@@ -28,6 +28,10 @@ pub(crate) fn the_layer(design: &Design, id: LayerId) -> String {
         Arrangement::Row { .. } => format!("the {} row", layer.name),
         Arrangement::Column { .. } => format!("the {} column", layer.name),
         Arrangement::Grid { .. } => format!("the {} grid", layer.name),
+        Arrangement::Steps { .. } => format!("the {} steps", layer.name),
+        Arrangement::Triangle { .. } => format!("the {} triangle", layer.name),
+        Arrangement::Fan { .. } => format!("the {} fan", layer.name),
+        Arrangement::Pinwheel { .. } => format!("the {} ring", layer.name),
     }
 }
 
@@ -149,5 +153,13 @@ pub(crate) fn key(axis: Axis, along: Along) -> &'static str {
         (Axis::Across, Along::Before(..)) => "left of",
         (Axis::Up, Along::After(..)) => "above",
         (Axis::Up, Along::Before(..)) => "below",
+        (Axis::Across, Along::With(_, Part::Low)) => "left with",
+        (Axis::Across, Along::With(_, Part::Middle)) => "centred across",
+        (Axis::Across, Along::With(_, Part::High)) => "right with",
+        (Axis::Up, Along::With(_, Part::Low)) => "bottom with",
+        (Axis::Up, Along::With(_, Part::Middle)) => "centred up",
+        (Axis::Up, Along::With(_, Part::High)) => "top with",
+        (Axis::Across, Along::Midway(..)) => "midway across",
+        (Axis::Up, Along::Midway(..)) => "midway up",
     }
 }

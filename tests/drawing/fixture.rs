@@ -3,13 +3,14 @@
 use trimwright::assembly::model::{Action, Step, Steps};
 use trimwright::cutting::plan::{Aim, Aims, CutPlan, CutRow, Part, PartId, SheetPlan, Use};
 use trimwright::design::model::{
-    Along, Arrangement, Card, Design, EdgeStrip, Fixed, Fold, From, Layer, LayerId, Month, Onto, Paper, PaperId,
-    Pattern, Piece, PieceId, PieceKind, Sheets, Side, Stated, Version, VersionId, Work, Workshop,
+    Along, Arrangement, Card, Design, EdgeStrip, Face, Fixed, Fold, From, Layer, LayerId, LayerSpans, Month, Onto,
+    Paper, PaperId, Pattern, Piece, PieceId, PieceKind, Sheets, Side, Stated, Version, VersionId, Work, Workshop,
 };
-use trimwright::geometry::{Edge, Rect};
-use trimwright::layout::model::{Layout, Placed};
+use trimwright::geometry::{Angle, Edge, Polygon, Rect, Region};
+use trimwright::layout::model::{Laid, Layout, Placed};
 use trimwright::length::{Length, Size, Unit, Units};
 use trimwright::project::Project;
+use trimwright::shape::{Form, Shape};
 use trimwright::source::{Span, Spanned};
 
 /// Eighths of an inch.
@@ -60,6 +61,8 @@ pub(crate) fn piece(name: &str, size: Size, from: From) -> Piece {
         span: NOWHERE,
         kind: if name == "base" { PieceKind::Base } else { PieceKind::Plain },
         size,
+        shape: Shape::by_hand(Form::Rectangle, size.width.nm(), size.height.nm()),
+        shape_span: NOWHERE,
         size_span: NOWHERE,
         stated: Stated::Outright,
         from,
@@ -75,26 +78,45 @@ pub(crate) fn layer(name: &str, piece: usize, onto: Onto, unit: Option<usize>, a
     Layer {
         name: name.to_owned(),
         piece: PieceId(piece),
+        face: Face::Front,
         onto,
         unit: unit.map(LayerId),
         across,
         up,
+        shifted: (0, 0),
         arrangement: Arrangement::Single,
+        mirrored: None,
         quarter_turns: 0,
+        tilt: None,
+        ring: Vec::new(),
         shows: None,
         trim_flush: None,
         glue: None,
         span: NOWHERE,
+        spans: LayerSpans::default(),
     }
 }
 
 /// A layer laid; `trimmed` only where it is cut level afterwards.
 pub(crate) fn placed(layer: usize, onto: Rect, copies: &[Rect], trimmed: Option<&[Rect]>) -> Placed {
+    let trimmed = trimmed.unwrap_or(copies);
     Placed {
         layer: LayerId(layer),
+        face: Face::Front,
+        frame: Vec::new(),
+        laid: copies
+            .iter()
+            .zip(trimmed)
+            .map(|(copy, trimmed)| Laid {
+                outline: Polygon::from(*copy),
+                shown: Region::from(*trimmed),
+                angle: Angle::NONE,
+                mirrored: false,
+            })
+            .collect(),
         onto,
         copies: copies.to_vec(),
-        trimmed: trimmed.unwrap_or(copies).iter().map(|rect| Some(*rect)).collect(),
+        trimmed: trimmed.iter().map(|rect| Some(*rect)).collect(),
         block: copies.iter().copied().reduce(Rect::hull).unwrap(),
     }
 }
@@ -296,7 +318,8 @@ pub(crate) fn lantern_row() -> Project {
             piece("rail", size(36, 2), From::Paper(PaperId(3))),
         ],
         versions: vec![version("dusk", 1, 2), version("ember", 2, 1)],
-        front: vec![
+        envelope: None,
+        layers: vec![
             layer("mat", 1, Onto::Card, None, Along::Centre, Along::Centre),
             layer("panel", 2, Onto::Layer(LayerId(0)), Some(0), Along::Centre, Along::Centre),
             rail,
@@ -312,6 +335,7 @@ pub(crate) fn lantern_row() -> Project {
     let lanterns = [rect(3, 21, 8, 14), rect(13, 21, 8, 14), rect(23, 21, 8, 14)];
     let layout = Layout {
         card: Some(size(34, 44)),
+        faces: vec![(Face::Front, card)],
         layers: vec![
             placed(0, card, &[mat], None),
             placed(1, mat, &[panel], None),

@@ -42,7 +42,7 @@ fn lantern_row_in_inches() {
     assert_eq!((strip.width, strip.edge, strip.beside), (Length::inch(1, 2), Edge::Bottom, true));
     assert_eq!(design.papers[3].weight.as_ref().unwrap().value, "110 lb cover");
 
-    let [mat, panel, rail, lantern] = design.front.as_slice() else { panic!() };
+    let [mat, panel, rail, lantern] = design.layers.as_slice() else { panic!() };
     assert_eq!((mat.onto, mat.unit, mat.across, mat.up), (Onto::Card, None, Along::Centre, Along::Centre));
     assert_eq!((panel.onto, panel.unit), (Onto::Layer(LayerId(0)), Some(LayerId(0))));
     assert!(panel.shows.as_ref().unwrap().all_round);
@@ -77,7 +77,7 @@ fn lantern_row_in_millimetres() {
     assert_eq!(design.papers[3].sheets[0].named.as_deref(), Some("A4"));
     assert_eq!(design.papers[0].edge_strip.unwrap().width, Length::mm(13));
     assert_eq!(design.workshop.placing_error.to_string(), "1.5 mm");
-    assert_eq!(design.front[3].arrangement, Arrangement::Row { count: 3, gap: Length::mm(6) });
+    assert_eq!(design.layers[3].arrangement, Arrangement::Row { count: 3, gap: Length::mm(6) });
 }
 
 #[test]
@@ -87,7 +87,7 @@ fn reed_bed_in_millimetres() {
     // A6 is 105 x 148 mm (ISO 216); a top fold doubles its height.
     assert_eq!(size(&design, "base"), "105 x 296 mm");
     assert_eq!(size(&design, "field"), "97 x 140 mm");
-    let [_, reeds, fallen, tiles] = design.front.as_slice() else { panic!() };
+    let [_, reeds, fallen, tiles] = design.layers.as_slice() else { panic!() };
     assert_eq!((reeds.across, reeds.up), (Along::FromLow(Length::mm(10)), Along::FromLow(Length::mm(0))));
     assert_eq!(fallen.across, Along::After(LayerId(1), Length::mm(2)));
     assert_eq!((fallen.quarter_turns, fallen.glue.unwrap().value), (3, Glue::Liquid));

@@ -77,7 +77,7 @@ fn the_demos_are_read_back_without_a_word_of_complaint() {
         for project in &outcome.editions {
             let lines = read_back(project);
             // Each layer, version and paper has its line; every sheet of both demos is needed.
-            for layer in &project.design.front {
+            for layer in &project.design.layers {
                 assert!(lines.iter().any(|line| line.trim_start().starts_with(layer.name.as_str())), "{}", layer.name);
             }
             for version in &project.design.versions {

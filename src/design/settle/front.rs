@@ -2,7 +2,7 @@
 
 use super::desk::{Desk, Field, Fields};
 use super::names::{Names, tidy};
-use crate::design::model::{Glue, Layer, LayerId, Onto, PieceId};
+use crate::design::model::{Face, Glue, Layer, LayerId, LayerSpans, Onto, PieceId};
 use crate::diagnostic::Finding;
 use crate::source::{Span, Spanned};
 
@@ -130,7 +130,7 @@ impl<'a> Desk<'a> {
     pub(super) fn front(&mut self, drafts: &Drafts<'a>, first: usize) -> Option<Vec<Layer>> {
         let read: Vec<Option<Layer>> = (0..drafts.list.len()).map(|number| self.layer(drafts, number, first)).collect();
         let layers: Vec<Layer> = read.into_iter().collect::<Option<_>>()?;
-        let placed: u64 = layers.iter().map(|layer| u64::from(layer.arrangement.count())).sum();
+        let placed: u64 = layers.iter().map(|layer| u64::from(layer.count())).sum();
         if placed > MOST_PLACED {
             let span = layers.last().map_or_else(Span::default, |layer| layer.span);
             self.note(
@@ -170,11 +170,16 @@ impl<'a> Desk<'a> {
         Some(Layer {
             name: drafts.names.list[number].value.clone(),
             piece: PieceId(draft.piece? + first),
+            face: Face::Front,
             onto: onto?,
             unit: draft.unit.map(LayerId),
             across: across?,
             up: up?,
+            shifted: (0, 0),
             arrangement: arrangement?,
+            mirrored: None,
+            tilt: None,
+            ring: Vec::new(),
             quarter_turns: match turned {
                 Some(turned) => turned?.value,
                 None => 0,
@@ -186,6 +191,7 @@ impl<'a> Desk<'a> {
             },
             glue,
             span: draft.span,
+            spans: LayerSpans { across: draft.span, up: draft.span, arrangement: draft.span, onto: draft.span },
         })
     }
 

@@ -9,6 +9,7 @@ use crate::design::restate::{Restate, Role, suggested_size};
 use crate::design::sizes::named;
 use crate::diagnostic::Finding;
 use crate::length::{Size, Units};
+use crate::shape::{Form, Shape};
 use crate::source::Spanned;
 
 /// A kept leftover as written.
@@ -163,6 +164,8 @@ pub(super) fn kept_pieces(kept: &[KeptDraft], written: &[Spanned<String>]) -> Op
             span: draft.name.span,
             kind: PieceKind::Kept { paper: PaperId(written.len() + index), count: sheets.count },
             size: sheets.size,
+            shape: Shape::by_hand(Form::Rectangle, sheets.size.width.nm(), sheets.size.height.nm()),
+            shape_span: sheets.span,
             size_span: sheets.span,
             stated: Stated::Outright,
             from: From::Paper(PaperId(draft.source)),

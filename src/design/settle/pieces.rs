@@ -9,6 +9,7 @@ use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::length::{Length, Size};
+use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 
 /// The most copies of a piece on a card.
@@ -171,11 +172,14 @@ impl<'a> Desk<'a> {
         for ((draft, name), size) in drafts.into_iter().zip(&names.list).zip(sizes) {
             let (wanted, size_span) = draft.wanted?;
             let (from, from_span) = draft.from?;
+            let size = size?;
             pieces.push(Piece {
                 name: name.value.clone(),
                 span: name.span,
                 kind: PieceKind::Plain,
-                size: size?,
+                size,
+                shape: Shape::by_hand(Form::Rectangle, size.width.nm(), size.height.nm()),
+                shape_span: size_span,
                 size_span,
                 stated: match wanted {
                     Wanted::Outright(_) => Stated::Outright,
@@ -291,6 +295,8 @@ fn base(card: &CardDraft) -> Option<Piece> {
         span: card.span,
         kind: PieceKind::Base,
         size,
+        shape: Shape::by_hand(Form::Rectangle, size.width.nm(), size.height.nm()),
+        shape_span: size_span,
         size_span,
         stated: Stated::Outright,
         from: From::Paper(from.value),

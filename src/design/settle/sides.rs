@@ -79,7 +79,7 @@ impl<'a> Desk<'a> {
                     .filter(|(varies, _)| varies.0 == piece + declared.first)
                     .map(|(_, paper)| paper.0)
                     .collect(),
-                None => continue,
+                Some((From::Window(..) | From::Bought, _)) | None => continue,
             };
             if one_sided(&named) {
                 self.one_side_only(span, &format!("the {}", name.value), &named, papers);

@@ -126,9 +126,9 @@ fn numbers(project: &Project, nm: &[i64]) -> Vec<String> {
 
 pub(super) fn fold_edge(project: &Project) -> Option<Edge> {
     match project.design.card.as_ref()?.fold {
-        Fold::Side => Some(Edge::Left),
+        Fold::Side | Fold::Accordion { .. } => Some(Edge::Left),
         Fold::Top => Some(Edge::Top),
-        Fold::None => None,
+        Fold::None | Fold::Gate => None,
     }
 }
 
@@ -147,7 +147,7 @@ fn told(project: &Project, version: VersionId) -> Vec<words::Told> {
             words::Told {
                 ring: design.ring(layer.piece),
                 name: layer.name.clone(),
-                count: layer.arrangement.count(),
+                count: layer.count(),
                 size,
                 paper: layers::paper_of(project, id, version)
                     .map_or_else(String::new, |p| design.paper(p).name.clone()),
@@ -260,7 +260,7 @@ fn place(
         shown(copies, layer).map(|other| (other.edge(edge), name))
     };
     let stretch = match along {
-        Along::Centre => return None,
+        Along::Centre | Along::With(..) | Along::Midway(..) => return None,
         Along::FromLow(_) => (face.edge(low), rect.edge(low), words::the_edge(low.word())),
         Along::FromHigh(_) => (rect.edge(high), face.edge(high), words::the_edge(high.word())),
         Along::After(layer, _) => {

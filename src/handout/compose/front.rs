@@ -36,9 +36,9 @@ fn facts(project: &Project) -> Vec<Fact> {
         vec![Fact { value: said(&words::cards(design.cards.value)), note: said(&words::versions(&versions)) }];
     if let Some(card) = &design.card {
         let edge = match card.fold {
-            Fold::Side => Some(Edge::Left.word()),
+            Fold::Side | Fold::Accordion { .. } => Some(Edge::Left.word()),
             Fold::Top => Some(Edge::Top.word()),
-            Fold::None => None,
+            Fold::None | Fold::Gate => None,
         };
         let flat = design.piece(card.base).size.numbers(design.units);
         let size = format!("{} {}", card.size.numbers(design.units), design.units.sign());
@@ -218,7 +218,7 @@ fn boxes(project: &Project) -> Vec<CallOut> {
             lines.push(words::not_cut_alike(&paper.name, count));
         }
     }
-    for layer in &design.front {
+    for layer in &design.layers {
         if let Some(to) = layer.trim_flush {
             let onto = match to.value {
                 Onto::Layer(layer) => design.layer(layer).name.clone(),

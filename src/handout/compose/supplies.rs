@@ -72,8 +72,8 @@ fn lists(project: &Project) -> Vec<TickList> {
 
 /// Pieces fixed in one way: the size of one, how many over all cards.
 fn glued(design: &Design, how: Glue) -> impl Iterator<Item = (Size, u32)> + '_ {
-    design.front.iter().filter(move |layer| layer.glue.is_some_and(|glue| glue.value == how)).map(|layer| {
-        let count = layer.arrangement.count().saturating_mul(design.cards.value);
+    design.layers.iter().filter(move |layer| layer.glue.is_some_and(|glue| glue.value == how)).map(|layer| {
+        let count = layer.count().saturating_mul(design.cards.value);
         (design.piece(layer.piece).size, count)
     })
 }
@@ -127,7 +127,7 @@ fn tools(project: &Project) -> Vec<TickItem> {
     if design.card.as_ref().is_some_and(|card| card.fold != Fold::None) {
         tools.push(item(&words::scoring_tool()));
     }
-    if design.front.iter().any(|layer| layer.trim_flush.is_some()) {
+    if design.layers.iter().any(|layer| layer.trim_flush.is_some()) {
         tools.push(item(&words::scissors()));
     }
     tools.push(item(&words::pencil()));

@@ -36,6 +36,9 @@ fn tell(design: &Design, id: PaperId, along: &AlongEdge) -> Finding {
             let other = &design.paper(other).name;
             (format!("kept from {other}"), format!("or move it to {other}"))
         }
+        (From::Window(..) | From::Bought, _) => {
+            ("cut from no paper of its own".to_owned(), format!("or say `from: {paper}` for it"))
+        }
         (From::Paper(other), _) => {
             (format!("cut from {}", design.paper(other).name), format!("or say `from: {paper}` for it"))
         }

@@ -63,7 +63,7 @@ fn may_lie(design: &Design, piece: PieceId, paper: PaperId) -> bool {
     let free = match wanted.kind {
         // Pieces of either side may be cut from a leftover.
         PieceKind::Kept { .. } => free(sheet.pattern) && sheet.back.is_none_or(|back| free(back.pattern)),
-        PieceKind::Base | PieceKind::Plain => design
+        PieceKind::Base | PieceKind::Plain | PieceKind::Decoration { .. } => design
             .version_ids()
             .filter_map(|version| shown(design, piece, version))
             .all(|(from, pattern)| from != paper || free(pattern)),

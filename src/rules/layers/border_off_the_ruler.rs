@@ -37,6 +37,8 @@ fn placed(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     let along = axis.along(layer);
     match along {
         Along::Centre => centred(project, id, axis),
+        // What it is level with or between has its own words.
+        Along::With(..) | Along::Midway(..) => None,
         Along::FromLow(border) | Along::FromHigh(border) => {
             let twinless = untwinned(project, border);
             let border = length(project, border.nm());
@@ -82,7 +84,7 @@ fn centred(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
         axis.high().word(),
         the_ground(design, layer.onto)
     );
-    let single = layer.arrangement.count() == 1;
+    let single = layer.count() == 1;
     let what = if single { "it".to_owned() } else { the_layer(design, id) };
     Some(tell(project, id, &fact, &format!("make {what} {widths} {}", axis.measure())))
 }

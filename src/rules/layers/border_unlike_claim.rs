@@ -85,8 +85,8 @@ fn resized(project: &Project, layer: &Layer, real: &[(Edge, Length, Length)]) ->
     let claimed = |edge: Edge| real.iter().find(|(at, _, _)| *at == edge).map(|(_, claimed, _)| *claimed);
     let (left, right) = (claimed(Edge::Left)?, claimed(Edge::Right)?);
     let (top, bottom) = (claimed(Edge::Top)?, claimed(Edge::Bottom)?);
-    let centred = layer.across == Along::Centre && layer.up == Along::Centre && layer.arrangement.count() == 1;
-    let ground = project.layout.rect(layer.onto).size(left.unit());
+    let centred = layer.across == Along::Centre && layer.up == Along::Centre && layer.count() == 1;
+    let ground = project.layout.rect(layer.face, layer.onto).size(left.unit());
     let size = Size::new(ground.width - left - right, ground.height - top - bottom);
     (centred && left == right && top == bottom && size.width.nm() > 0 && size.height.nm() > 0)
         .then(|| size.turned(layer.quarter_turns))

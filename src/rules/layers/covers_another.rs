@@ -22,7 +22,7 @@ fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
     let mut findings = Vec::new();
     for below in design.layer_ids() {
-        let above = (below.0 + 1..design.front.len()).map(LayerId).find(|above| hides(project, *above, below));
+        let above = (below.0 + 1..design.layers.len()).map(LayerId).find(|above| hides(project, *above, below));
         findings.extend(above.map(|above| tell(project, above, below)));
     }
     findings
@@ -59,7 +59,7 @@ fn tell(project: &Project, above: LayerId, below: LayerId) -> Finding {
     )
     .also(hidden.span, "nothing of it shows")
     .plainly(format!("nothing of {the_hidden} shows, since {the_layer} lies over all of it"));
-    if smaller.width.nm() > 0 && smaller.height.nm() > 0 && layer.arrangement.count() == 1 {
+    if smaller.width.nm() > 0 && smaller.height.nm() > 0 && layer.count() == 1 {
         let smaller = smaller.turned(layer.quarter_turns);
         finding = finding.help(format!(
             "make the {} {smaller} to show {border} all round, or leave {the_hidden} out",

@@ -33,7 +33,7 @@ fn past(project: &Project, id: LayerId) -> Option<Finding> {
     if !placed.onto.contains(placed.block) {
         return Some(tell(project, id, layer.onto, placed.onto));
     }
-    let card = project.layout.rect(Onto::Card);
+    let card = project.layout.rect(layer.face, Onto::Card);
     let Onto::Layer(below) = layer.onto else { return None };
     // Where the layer below reaches past the card itself, that is the mistake, and said there.
     let said_below =
@@ -58,7 +58,7 @@ fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> Finding {
     let (the_layer, the_ground) = (the_layer(design, id), the_ground(design, onto));
     let faults: Vec<Fault> = Axis::BOTH.iter().filter_map(|axis| fault(project, id, onto, ground, *axis)).collect();
     let facts = facts(&faults, &the_ground);
-    let single = layer.arrangement.count() == 1;
+    let single = layer.count() == 1;
     let all_large = faults.iter().all(|fault| fault.too_large);
     let help = if all_large && single && faults.len() == 2 && layer.quarter_turns.is_multiple_of(2) {
         let ruler = design.workshop.ruler;

@@ -54,7 +54,7 @@ fn aside(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
 /// A single layer in the middle whose border at the sides is not that at top and bottom.
 fn centred(project: &Project, id: LayerId) -> Option<Finding> {
     let layer = project.design.layer(id);
-    if layer.across != Along::Centre || layer.up != Along::Centre || layer.arrangement.count() > 1 {
+    if layer.across != Along::Centre || layer.up != Along::Centre || layer.count() > 1 {
         return None;
     }
     let (side, top) = pair(project, id, Edge::Left, Edge::Top)?;

@@ -14,8 +14,9 @@ pub(super) struct Trimmed {
 
 /// The layer as it is trimmed, where it is.
 pub(super) fn trimmed(project: &Project, id: LayerId) -> Option<Trimmed> {
-    let onto = project.design.layer(id).trim_flush.as_ref()?.value;
-    Some(Trimmed { onto, target: project.layout.rect(onto), block: project.layout.placed(id).block })
+    let layer = project.design.layer(id);
+    let onto = layer.trim_flush.as_ref()?.value;
+    Some(Trimmed { onto, target: project.layout.rect(layer.face, onto), block: project.layout.placed(id).block })
 }
 
 /// Every layer that is trimmed flush and lies on what it is trimmed to; one wholly beside it is another

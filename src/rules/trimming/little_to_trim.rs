@@ -48,7 +48,7 @@ fn little(project: &Project, id: LayerId, trimmed: &Trimmed) -> Option<Finding> 
     let fact = english::check::overhang(&over);
     let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
     let end = hand::easy(project.units());
-    let help = if axis.along(layer) == Along::Centre && layer.arrangement.count() == 1 {
+    let help = if axis.along(layer) == Along::Centre && layer.count() == 1 {
         let side = length(project, axis.extent(trimmed.target)) + end * 2;
         let word = if layer.quarter_turns.is_multiple_of(2) == (axis == Axis::Across) { "wide" } else { "high" };
         format!("make it {side} {word}, which leaves {end} at each end")

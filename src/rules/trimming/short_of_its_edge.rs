@@ -56,7 +56,7 @@ fn tell(project: &Project, id: LayerId, trimmed: &Trimmed, axis: Axis, short: &[
     let fact = english::check::short(&ends);
     let end = hand::easy(project.units());
     let centred = axis.along(layer) == Along::Centre;
-    let help = if centred && layer.arrangement.count() == 1 {
+    let help = if centred && layer.count() == 1 {
         let room = length(project, axis.extent(trimmed.target));
         let side = room + end * 2;
         let word = if layer.quarter_turns.is_multiple_of(2) == (axis == Axis::Across) { "wide" } else { "high" };

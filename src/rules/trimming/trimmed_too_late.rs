@@ -46,8 +46,8 @@ fn tell(project: &Project, id: LayerId, target: LayerId, trimmed: &Trimmed) -> O
     let design = &project.design;
     let layer = design.layer(id);
     let (under, ground): (Onto, Rect) = match layer.unit {
-        Some(unit) => (Onto::Layer(unit), project.layout.rect(Onto::Layer(unit))),
-        None => (Onto::Card, project.layout.rect(Onto::Card)),
+        Some(unit) => (Onto::Layer(unit), project.layout.rect(layer.face, Onto::Layer(unit))),
+        None => (Onto::Card, project.layout.rect(layer.face, Onto::Card)),
     };
     // Level with the outermost paper under it, the cut meets nothing else.
     let cut: Vec<Edge> = Edge::ALL

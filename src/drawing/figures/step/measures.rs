@@ -64,7 +64,7 @@ impl Measures {
             found.uneven_borders(project, frame, id, around);
         }
         if let Some(flush) = &layer.trim_flush {
-            found.overhang(project, frame, id, project.layout.rect(flush.value), around);
+            found.overhang(project, frame, id, project.layout.rect(layer.face, flush.value), around);
         }
         found.gaps(project, frame, id);
         found
@@ -169,7 +169,7 @@ fn stretch(
         hull.map(|hull| (hull.edge(edge), project.design.layer(layer).name.clone()))
     };
     let found = match along {
-        Along::Centre => return None,
+        Along::Centre | Along::With(..) | Along::Midway(..) => return None,
         Along::FromLow(_) => (onto.edge(low), block.edge(low), words::the_edge(low.word())),
         Along::FromHigh(_) => (block.edge(high), onto.edge(high), words::the_edge(high.word())),
         Along::After(layer, _) => {

@@ -85,7 +85,7 @@ impl<'a> Picture<'a> {
     /// The layer that a unit is built on: the one that is not itself put together first.
     fn root(&self, layer: LayerId) -> LayerId {
         let mut root = layer;
-        for _ in 0..self.project.design.front.len() {
+        for _ in 0..self.project.design.layers.len() {
             match self.project.design.layer(root).unit {
                 Some(unit) => root = unit,
                 None => break,
@@ -96,7 +96,7 @@ impl<'a> Picture<'a> {
 
     fn is_within(&self, layer: LayerId, unit: LayerId) -> bool {
         let mut at = Some(layer);
-        for _ in 0..=self.project.design.front.len() {
+        for _ in 0..=self.project.design.layers.len() {
             match at {
                 Some(layer) if layer == unit => return true,
                 Some(layer) => at = self.project.design.layer(layer).unit,
@@ -214,7 +214,7 @@ impl<'a> Picture<'a> {
 
     fn told(&self, layer: LayerId) -> String {
         let layer = self.project.design.layer(layer);
-        words::counted(layer.arrangement.count(), &layer.name, self.project.design.ring(layer.piece))
+        words::counted(layer.count(), &layer.name, self.project.design.ring(layer.piece))
     }
 
     fn name_of(&self, onto: Onto) -> String {
