@@ -40,6 +40,7 @@ impl Field<'_> {
 }
 
 /// The known keys of a map.
+#[derive(Clone)]
 pub(super) struct Fields<'a> {
     /// What the map describes, in words: `the card`.
     what: String,
