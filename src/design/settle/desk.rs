@@ -7,6 +7,7 @@ use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 
+use super::heard::Heard;
 use super::names::{listed, tidy};
 
 /// The findings so far and what every part needs to know.
@@ -17,6 +18,8 @@ pub(super) struct Desk<'a> {
     /// The systems that the design asks for, at least one.
     pub(super) asked: Vec<Units>,
     pub(super) findings: Vec<Finding>,
+    /// The fixed words met so far.
+    pub(super) heard: Heard,
 }
 
 /// A value and the key or list item that it stands at.
@@ -62,8 +65,8 @@ impl<'a> Fields<'a> {
 }
 
 impl<'a> Desk<'a> {
-    pub(super) const fn new(source: &'a Source, units: Units, asked: Vec<Units>) -> Self {
-        Self { source, units, asked, findings: Vec::new() }
+    pub(super) fn new(source: &'a Source, units: Units, asked: Vec<Units>) -> Self {
+        Self { source, units, asked, findings: Vec::new(), heard: Heard::default() }
     }
 
     /// Whether two systems are asked for.
@@ -89,6 +92,8 @@ impl<'a> Desk<'a> {
     ) -> Option<Fields<'a>> {
         let what = what.into();
         let map = self.map(node, &what, span)?;
+        let place = known.first().copied().unwrap_or_default();
+        self.heard.offer(place, known.iter().copied());
         let mut found: Vec<Field<'a>> = Vec::new();
         for (key, value) in &map.entries {
             let name = tidy(&key.value);
@@ -98,7 +103,10 @@ impl<'a> Desk<'a> {
                         let first = first.key;
                         self.repeated(name, key.span, first);
                     }
-                    None => found.push(Field { name, key: key.span, node: value, item: false }),
+                    None => {
+                        self.heard.take(place, name);
+                        found.push(Field { name, key: key.span, node: value, item: false });
+                    }
                 },
                 None if name.is_empty() => self.nameless(key.span),
                 None => self.unknown_key(&what, &name, key.span, known),

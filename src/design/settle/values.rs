@@ -162,7 +162,9 @@ impl<'a> Desk<'a> {
     pub(super) fn word<T: Copy>(&mut self, field: Field<'a>, words: &[(&'static str, T)]) -> Option<Spanned<T>> {
         let text = self.text(field)?;
         let tidied = tidy(text.value).to_lowercase();
-        if let Some((_, value)) = words.iter().find(|(word, _)| *word == tidied) {
+        self.heard.offer(field.name, words.iter().map(|(word, _)| *word));
+        if let Some((word, value)) = words.iter().find(|(word, _)| *word == tidied) {
+            self.heard.take(field.name, word);
             return Some(Spanned::new(*value, text.span));
         }
         let known: Vec<&'static str> = words.iter().map(|(word, _)| *word).collect();
