@@ -16,7 +16,7 @@ use crate::source::{Span, Spanned};
 const MOST_LAYERS: usize = 1_000;
 const MOST_PLACED: u64 = 10_000;
 
-const KEYS: [&str; 36] = [
+const KEYS: [&str; 35] = [
     "place",
     "as",
     "onto",
@@ -105,14 +105,7 @@ impl<'a> Desk<'a> {
         drafts
     }
 
-    fn flatten(
-        &mut self,
-        field: Field<'a>,
-        face: Face,
-        unit: Option<usize>,
-        pieces: &Names,
-        drafts: &mut Drafts<'a>,
-    ) {
+    fn flatten(&mut self, field: Field<'a>, face: Face, unit: Option<usize>, pieces: &Names, drafts: &mut Drafts<'a>) {
         let Some(items) = self.items(field) else {
             drafts.whole = false;
             return;
@@ -178,7 +171,14 @@ impl<'a> Desk<'a> {
             let number = drafts.names.list.iter().filter(|known| is_numbered(&known.value, &name.value)).count() + 1;
             let own = if number == 1 { name.value.clone() } else { format!("{} {number}", name.value) };
             drafts.names.list.push(Spanned::new(own, name.span));
-            drafts.list.push(Draft { fields: fields.clone(), face, unit, piece: Some(piece), span: name.span, ring: Some(strip) });
+            drafts.list.push(Draft {
+                fields: fields.clone(),
+                face,
+                unit,
+                piece: Some(piece),
+                span: name.span,
+                ring: Some(strip),
+            });
         }
         Some(())
     }
@@ -249,7 +249,9 @@ impl<'a> Desk<'a> {
         });
         let glues = [("tape", Glue::Tape), ("liquid", Glue::Liquid), ("foam", Glue::Foam)];
         let glue = fields.get("glue").and_then(|field| self.word(field, &glues));
-        let placed = |keys: &[&str]| keys.iter().find_map(|key| fields.get(key)).map_or(draft.span, |field| field.key.to(field.node.span()));
+        let placed = |keys: &[&str]| {
+            keys.iter().find_map(|key| fields.get(key)).map_or(draft.span, |field| field.key.to(field.node.span()))
+        };
         let spans = LayerSpans {
             across: placed(&ACROSS_KEYS),
             up: placed(&UP_KEYS),
@@ -257,7 +259,7 @@ impl<'a> Desk<'a> {
             onto: placed(&["onto"]),
         };
         let (piece, onto, turn) = (draft.piece?, onto?, turn?);
-        let ground = Ground { room, before, face: draft.face, onto, first };
+        let ground = Ground { room, before, face: draft.face, onto };
         let arrangement = self.even_gaps(copies?, PieceId(piece + first), turn.quarters, ground)?;
         Some(Layer {
             name: drafts.names.list[number].value.clone(),
@@ -301,7 +303,9 @@ impl<'a> Desk<'a> {
                 )
                 .also(drafts.list[unit].span, format!("`{name}` is glued to the card later"))
                 .help(format!("delete this 1 line, so that it lies on `{name}`, or move the layer out of `first:`"))
-                .plainly(format!("This layer is glued to {name} before {name} is on the card, so it cannot lie on the card.")),
+                .plainly(format!(
+                    "This layer is glued to {name} before {name} is on the card, so it cannot lie on the card."
+                )),
             );
             return None;
         }

@@ -177,7 +177,10 @@ impl<'a> Desk<'a> {
                     format!("`{}` needs two things to lie between", way.name),
                     format!("{} here", items.len()),
                 )
-                .help(format!("name 2 layers or edges, such as `{} edge and {} edge`", direction.edges[0], direction.edges[1]))
+                .help(format!(
+                    "name 2 layers or edges, such as `{} edge and {} edge`",
+                    direction.edges[0], direction.edges[1]
+                ))
                 .plainly("What lies midway lies between two things."),
             );
             return None;
@@ -215,8 +218,9 @@ impl<'a> Desk<'a> {
         let mut whole = true;
         for part in text.items() {
             let word = part.last_word().map_or(part, |(_, word)| word);
-            let Some((length, way)) =
-                part.last_word().and_then(|(length, word)| Some((length, WAYS.iter().position(|way| *way == word.value)?)))
+            let Some((length, way)) = part
+                .last_word()
+                .and_then(|(length, word)| Some((length, WAYS.iter().position(|way| *way == word.value)?)))
             else {
                 self.bad_word("shifted", word, &WAYS);
                 whole = false;

@@ -2,7 +2,7 @@
 
 use super::desk::{Desk, Field, Fields};
 use super::pieces::MOST_COPIES;
-use crate::design::model::{Arrangement, Card, Face, Fold, Layer, Onto, Piece, PieceId, Pivot};
+use crate::design::model::{Arrangement, Face, Fold, Layer, Onto, Piece, PieceId, Pivot};
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::length::{Length, Size};
@@ -35,7 +35,6 @@ pub(super) struct Ground<'r> {
     pub(super) before: &'r [Option<Layer>],
     pub(super) face: Face,
     pub(super) onto: Onto,
-    pub(super) first: usize,
 }
 
 impl Ground<'_> {
@@ -237,9 +236,14 @@ impl<'a> Desk<'a> {
         let (Some(across), Some(down)) = gaps else {
             let span = fields.get("gap").map_or(way.key, |field| field.node.span());
             self.note(
-                Finding::error("bad-word", span, "a triangle of copies has no even gaps", "`even` is for rows, columns and grids")
-                    .help("write 1 length, such as `gap: 1/8 in`")
-                    .plainly("The copies of a triangle keep a stated gap."),
+                Finding::error(
+                    "bad-word",
+                    span,
+                    "a triangle of copies has no even gaps",
+                    "`even` is for rows, columns and grids",
+                )
+                .help("write 1 length, such as `gap: 1/8 in`")
+                .plainly("The copies of a triangle keep a stated gap."),
             );
             return None;
         };
@@ -274,9 +278,14 @@ impl<'a> Desk<'a> {
         let Some(room) = ground.size() else {
             if ground.room.card.is_some() {
                 self.note(
-                    Finding::error("no-room-for-gaps", span, "even gaps need one thing to lie on", "what these lie on is several copies, or has no size")
-                        .help("lay them on the card or on 1 single layer, or write the gap as a length")
-                        .plainly("Even gaps divide the room on one thing; several copies of it have no one size."),
+                    Finding::error(
+                        "no-room-for-gaps",
+                        span,
+                        "even gaps need one thing to lie on",
+                        "what these lie on is several copies, or has no size",
+                    )
+                    .help("lay them on the card or on 1 single layer, or write the gap as a length")
+                    .plainly("Even gaps divide the room on one thing; several copies of it have no one size."),
                 );
             }
             return None;
@@ -300,7 +309,7 @@ impl<'a> Desk<'a> {
         let gaps = i64::from(count) + 1;
         if left >= 0 {
             // To the nearest nanometre, half up, as a middle is.
-            return Some(Length::new((2 * left + gaps).div_euclid(2 * gaps), room.unit()).in_units(self.units));
+            return Some(Length::of((2 * left + gaps).div_euclid(2 * gaps), self.units));
         }
         let fits = room.nm() / side.nm().max(1);
         let mut finding = Finding::error(
@@ -309,15 +318,13 @@ impl<'a> Desk<'a> {
             "there is no room for even gaps",
             format!("{count} times {side} is more than {room}"),
         )
-        .help(format!("lay {fits} or fewer, or make each smaller than {}", Length::new(room.nm() / i64::from(count.max(1)), room.unit())))
+        .help(format!(
+            "lay {fits} or fewer, or make each smaller than {}",
+            Length::new(room.nm() / i64::from(count.max(1)), room.unit())
+        ))
         .plainly("So many copies do not even fit edge to edge.");
         finding.edition = self.both().then_some(self.units);
         self.note(finding);
         None
     }
-}
-
-/// What the card's faces are measured by, where the card is known.
-pub(super) fn room<'r>(pieces: Option<&'r [Piece]>, card: Option<&Card>) -> Room<'r> {
-    Room { pieces, card: card.map(|card| (card.size, card.fold)) }
 }

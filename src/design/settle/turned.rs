@@ -85,7 +85,11 @@ impl<'a> Desk<'a> {
         }
         let hundredths = format!("{whole}{part:0<2}").parse::<i64>().unwrap_or(0);
         if hundredths == 0 || hundredths >= 36_000 {
-            self.bad_turn(text, if hundredths == 0 { "no turn at all" } else { "a whole turn or more" }, "turn it by more than 0 and less than 360 degrees");
+            self.bad_turn(
+                text,
+                if hundredths == 0 { "no turn at all" } else { "a whole turn or more" },
+                "turn it by more than 0 and less than 360 degrees",
+            );
             return None;
         }
         Some(Angle::left(hundredths))
@@ -144,7 +148,10 @@ impl<'a> Desk<'a> {
                     )
                     .also(from.tilt.map_or(from.span, |tilt| tilt.span), format!("`{}` is turned", from.name))
                     .help(format!("measure `{}` from what it lies on, such as `left: 1/4 in`", layer.name))
-                    .plainly(format!("{} is turned, so the distance from {} is not the same everywhere.", from.name, layer.name)),
+                    .plainly(format!(
+                        "{} is turned, so the distance from {} is not the same everywhere.",
+                        from.name, layer.name
+                    )),
                 );
                 break;
             }
