@@ -14,6 +14,7 @@ mod names;
 mod papers;
 mod pieces;
 mod placing;
+mod relations;
 mod said;
 mod sheets;
 mod sides;

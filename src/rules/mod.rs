@@ -61,6 +61,7 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::not_placed::RULE,
     &reading::placed_twice::RULE,
     &sizes::size_off_the_ruler::RULE,
+    &sizes::share_off_the_ruler::RULE,
     &sizes::nothing_to_hold::RULE,
     &layers::past_the_edge::RULE,
     &layers::border_unlike_claim::RULE,
