@@ -4,12 +4,15 @@
 //! the designer states. Must never know where a layer lies or how paper is cut.
 
 mod papers;
+mod relations;
 
 use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 pub use papers::{AlongEdge, Also, Back, EdgeStrip, Fixed, FixedRow, Paper, Pattern, Sheets, Side, TurnedOver};
+pub(crate) use relations::edges_of;
+pub use relations::{Change, Extent, Measure, Of, Relation, Stated};
 
 /// An index into [`Design::papers`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -341,17 +344,6 @@ pub enum PieceKind {
         /// How far it stands off what it lies on, where it is said.
         thick: Option<Length>,
     },
-}
-
-/// Where a size comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Stated {
-    /// Written outright, or the base's own.
-    Outright,
-    /// The card front less a border.
-    CardLess(Length),
-    /// Another piece less a border.
-    PieceLess(PieceId, Length),
 }
 
 /// What paper a piece is cut from.

@@ -15,6 +15,7 @@ mod names;
 mod papers;
 mod pieces;
 mod placing;
+mod relations;
 mod repeats;
 mod ring;
 mod said;

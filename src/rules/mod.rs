@@ -65,6 +65,7 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::measured_across_a_turn::RULE,
     &reading::unit_on_the_card::RULE,
     &sizes::size_off_the_ruler::RULE,
+    &sizes::share_off_the_ruler::RULE,
     &sizes::nothing_to_hold::RULE,
     &layers::past_the_edge::RULE,
     &layers::border_unlike_claim::RULE,

@@ -95,7 +95,7 @@ impl<'a> Desk<'a> {
         let place = known.first().copied().unwrap_or_default();
         self.heard.offer(place, known.iter().copied());
         let mut found: Vec<Field<'a>> = Vec::new();
-        for (key, value) in &map.entries {
+        for (entry, (key, value)) in map.entries.iter().enumerate() {
             let name = tidy(&key.value);
             match known.iter().copied().find(|known| *known == name) {
                 Some(name) => match found.iter().find(|field| field.name == name) {
@@ -109,6 +109,7 @@ impl<'a> Desk<'a> {
                     }
                 },
                 None if name.is_empty() => self.nameless(key.span),
+                None if self.is_cut_off(map, entry) => self.comma(map, entry),
                 None => self.unknown_key(&what, &name, key.span, known),
             }
         }
@@ -153,6 +154,35 @@ impl<'a> Desk<'a> {
             );
         }
         field
+    }
+
+    /// Whether an entry between `{` and `}` is only what a comma cut off the text before it.
+    fn is_cut_off(&self, map: &Map, place: usize) -> bool {
+        let (key, value) = &map.entries[place];
+        let behind = self.source.text().get(key.span.end..).unwrap_or("").trim_start();
+        let before = place.checked_sub(1).map(|before| &map.entries[before].1);
+        value.is_empty() && behind.starts_with([',', '}']) && matches!(before, Some(Node::Scalar(_)))
+    }
+
+    /// Notes the first of what commas cut off a text.
+    fn comma(&mut self, map: &Map, place: usize) {
+        let parts = (place..map.entries.len()).take_while(|place| self.is_cut_off(map, *place));
+        let parts: Vec<&str> = parts.map(|place| map.entries[place].0.value.as_str()).collect();
+        let Node::Scalar(text) = &map.entries[place - 1].1 else { return };
+        if text.empty && place > 1 && self.is_cut_off(map, place - 1) {
+            return;
+        }
+        let whole: String = format!("{}, {}", text.text, parts.join(", ")).chars().take(80).collect();
+        self.note(
+            Finding::error(
+                "yaml-surprise",
+                map.entries[place].0.span,
+                "a comma ends a text between `{` and `}`",
+                "taken for a key of its own",
+            )
+            .help(format!("put 1 pair of quotes round the whole text: `\"{whole}\"`"))
+            .plainly("Between { and } a comma starts a new value, so a text that holds one needs quotes."),
+        );
     }
 
     fn nameless(&mut self, span: Span) {

@@ -3,24 +3,15 @@
 use super::desk::{Desk, Field};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
-use super::text::Text;
-use crate::design::model::{From, PaperId, Piece, PieceId, PieceKind, Side, Stated};
+use super::relations::{Around, Wanted};
+use crate::design::model::{From, PaperId, Piece, PieceKind, Side, Stated};
 use crate::design::nodes::Node;
-use crate::design::restate::Role;
 use crate::diagnostic::Finding;
-use crate::length::{Length, Size};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 
 /// The most copies of a piece on a card.
 pub(super) const MOST_COPIES: u32 = 1_000;
-
-/// Where a size comes from, before relations are followed. Pieces are numbered as written.
-enum Wanted {
-    Outright(Size),
-    CardLess(Length),
-    PieceLess(usize, Length),
-}
 
 /// A piece as written.
 pub(super) struct PieceDraft {
@@ -76,10 +67,7 @@ impl<'a> Desk<'a> {
             return draft;
         };
         let size = self.required(&fields, "size", "2 x 3 in");
-        draft.wanted = size.and_then(|field| {
-            let text = self.text(field)?;
-            self.wanted(text, pieces, has_card).map(|wanted| (wanted, text.span))
-        });
+        draft.wanted = size.and_then(|field| self.wanted(field, &name.value, Around { pieces, has_card }));
         let from = self.required(&fields, "from", papers.list.first().map_or("white", |name| &name.value));
         draft.from = from.and_then(|field| {
             let text = self.text(field)?;
@@ -112,48 +100,6 @@ impl<'a> Desk<'a> {
         draft
     }
 
-    /// `4 x 5 in`, `A6`, `card less 1/8 in all round`, `mat less 1/8 in | 3 mm all round`.
-    fn wanted(&mut self, text: Text<'_>, pieces: &Names, has_card: bool) -> Option<Wanted> {
-        let Some((of, rest)) = text.at_last("less") else {
-            if let Some(name) = text.before_all_round() {
-                self.no_relation(text, &format!("{} less 1/8 in all round", tidy(name.value)));
-                return None;
-            }
-            return self.size_in(text, Role::Outright).map(Wanted::Outright);
-        };
-        let Some(border) = rest.before_all_round() else {
-            self.no_relation(text, &format!("{} all round", tidy(text.value)));
-            return None;
-        };
-        if tidy(of.value) == "card" {
-            if !has_card {
-                self.note(
-                    Finding::error(
-                        "missing-key",
-                        of.span,
-                        "there is no `card` to be smaller than",
-                        "this design has no card",
-                    )
-                    .help("add `card:` with its size, or write the size outright, such as `4 x 5 1/4 in`")
-                    .plainly("The size leans on the card, and no card is described."),
-                );
-            }
-            let border = self.length_in(border, Role::Border);
-            return border.filter(|_| has_card).map(Wanted::CardLess);
-        }
-        let piece = self.declared(of, pieces, &["card"]);
-        let border = self.length_in(border, Role::Border);
-        Some(Wanted::PieceLess(piece?, border?))
-    }
-
-    fn no_relation(&mut self, text: Text<'_>, form: &str) {
-        self.note(
-            Finding::error("bad-size", text.span, format!("`{}` is not a size", text.value), "no border `all round`")
-                .help(format!("say it as `{form}`, or outright as `4 x 5 1/4 in`"))
-                .plainly("A size by relation says what it is smaller than, by how much, and \"all round\"."),
-        );
-    }
-
     /// Follows every relation and gives the pieces, the card base first. None if any piece is
     /// unknown in size or paper.
     pub(super) fn settle_pieces(
@@ -163,7 +109,9 @@ impl<'a> Desk<'a> {
         card: Option<&CardDraft>,
     ) -> Option<Vec<Piece>> {
         let front = card.and_then(|card| card.size).map(|(size, _)| size);
-        let sizes = self.follow(&drafts, names, front);
+        let wanted: Vec<_> =
+            drafts.iter().map(|draft| draft.wanted.as_ref().map(|(wanted, span)| (wanted, *span))).collect();
+        let sizes = self.follow(&wanted, names, front);
         let first = usize::from(card.is_some());
         let mut pieces = Vec::new();
         if let Some(card) = card {
@@ -183,8 +131,7 @@ impl<'a> Desk<'a> {
                 size_span,
                 stated: match wanted {
                     Wanted::Outright(_) => Stated::Outright,
-                    Wanted::CardLess(border) => Stated::CardLess(border),
-                    Wanted::PieceLess(of, border) => Stated::PieceLess(PieceId(of + first), border),
+                    Wanted::Related(stated) => stated.moved(first),
                 },
                 from,
                 from_span,
@@ -195,93 +142,6 @@ impl<'a> Desk<'a> {
             });
         }
         Some(pieces)
-    }
-
-    /// The size of every piece that has one. A circle is noted once, and so is the first size of a
-    /// chain that comes to nothing.
-    fn follow(&mut self, drafts: &[PieceDraft], names: &Names, front: Option<Size>) -> Vec<Option<Size>> {
-        let mut sizes: Vec<Option<Size>> = vec![None; drafts.len()];
-        let mut done = vec![false; drafts.len()];
-        for start in 0..drafts.len() {
-            // Down the chain to a piece that is done or needs no other, then back up again.
-            let mut chain = Vec::new();
-            let mut on_chain = vec![false; drafts.len()];
-            let mut at = start;
-            while !done[at] {
-                if on_chain[at] {
-                    let from = chain.iter().position(|piece| *piece == at).unwrap_or(0);
-                    self.circle(&chain[from..], drafts, names);
-                    break;
-                }
-                on_chain[at] = true;
-                chain.push(at);
-                match drafts[at].wanted {
-                    Some((Wanted::PieceLess(of, _), _)) => at = of,
-                    _ => break,
-                }
-            }
-            for piece in chain.into_iter().rev() {
-                done[piece] = true;
-                let Some((wanted, span)) = &drafts[piece].wanted else { continue };
-                sizes[piece] = match wanted {
-                    Wanted::Outright(size) => Some(*size),
-                    Wanted::CardLess(border) => front.and_then(|card| self.less(card, "card", *border, *span)),
-                    Wanted::PieceLess(of, border) => {
-                        sizes[*of].and_then(|size| self.less(size, &names.list[*of].value, *border, *span))
-                    }
-                };
-            }
-        }
-        sizes
-    }
-
-    fn less(&mut self, size: Size, of: &str, border: Length, span: Span) -> Option<Size> {
-        let rest = size.less_all_round(border);
-        if rest.width.nm() > 0 && rest.height.nm() > 0 {
-            return Some(rest);
-        }
-        let narrow = size.width.min(size.height);
-        let mut finding = Finding::error(
-            "size-not-positive",
-            span,
-            "nothing is left of this piece",
-            format!("{border} on both sides of {narrow} leaves nothing"),
-        )
-        .help(format!("take a border under {}, half of the {narrow} of the {of}", narrow.half()))
-        .plainly(format!("The border is so wide that nothing of the {of} is left."));
-        finding.edition = self.both().then_some(self.units);
-        self.note(finding);
-        None
-    }
-
-    fn circle(&mut self, round: &[usize], drafts: &[PieceDraft], names: &Names) {
-        let name = |piece: usize| names.list[piece].value.as_str();
-        let mut way: Vec<String> = round.iter().take(8).map(|piece| format!("`{}`", name(*piece))).collect();
-        if round.len() > way.len() {
-            way.push("...".to_owned());
-        }
-        way.push(format!("`{}`", name(round[0])));
-        let place = |piece: usize| drafts[piece].wanted.as_ref().map_or_else(Span::default, |(_, span)| *span);
-        let label =
-            if round.len() == 1 { "its own size".to_owned() } else { format!("sized from `{}`", name(round[1])) };
-        let (message, plain) = if round.len() == 1 {
-            (
-                format!("the size of {} leans on itself", way[0]),
-                format!("The size of {} is said by its own size, so it is never known.", way[0]),
-            )
-        } else {
-            (
-                format!("sizes lean on each other in a circle: {}", way.join(" to ")),
-                format!("The sizes go round in a circle, {}, so none is ever known.", way.join(" to ")),
-            )
-        };
-        let mut finding = Finding::error("circular-size", place(round[0]), message, label)
-            .help("write 1 of these sizes outright, such as `4 x 5 1/4 in`")
-            .plainly(plain);
-        for (piece, next) in round.iter().skip(1).zip(round.iter().skip(2).chain(round.first())).take(8) {
-            finding = finding.also(place(*piece), format!("sized from `{}`", name(*next)));
-        }
-        self.note(finding);
     }
 }
 
