@@ -64,9 +64,7 @@ fn parted(text: Text<'_>) -> Option<(Text<'_>, Changed<'_>)> {
 /// A final `less` or `plus`, unless it is part of the name that the text ends in.
 fn change_of<'t>(tail: Text<'t>, around: Around<'_>) -> Option<(Text<'t>, Changed<'t>)> {
     let (before, changed) = parted(tail)?;
-    let whole = tidy(tail.value);
-    let named = || around.pieces.list.iter().any(|name| whole.ends_with(&name.value));
-    (has_number(changed.1) || !named()).then_some((before, changed))
+    (has_number(changed.1) || !around.ends(tail)).then_some((before, changed))
 }
 
 impl Desk<'_> {
@@ -188,7 +186,16 @@ impl Desk<'_> {
         let mut items: Vec<Text<'_>> = Vec::new();
         for part in list.split(',') {
             // A piece may have `and` in its name.
-            if around.knows(part) { items.push(part) } else { items.extend(part.items()) }
+            let mut rest = part;
+            while let Some((item, behind)) =
+                rest.at_known("and", |before| around.knows(before)).filter(|_| !around.knows(rest))
+            {
+                let (item, behind) =
+                    if around.knows(item) { (item, behind) } else { rest.at_word("and").unwrap_or((item, behind)) };
+                items.push(item);
+                rest = behind;
+            }
+            items.push(rest);
         }
         if items.iter().any(|item| item.value.is_empty()) {
             self.half_relation(text, "a piece is not named", "rest of card after strip, bar");
@@ -241,7 +248,7 @@ impl Desk<'_> {
         for word in ["gap", "with"] {
             if let Some((_, gap)) = text.at_last(word)
                 && gap.value.starts_with(char::is_numeric)
-                && !around.pieces.list.iter().any(|name| text.value.ends_with(&name.value))
+                && !around.ends(text)
             {
                 self.half_relation(
                     gap,
