@@ -8,6 +8,7 @@ mod extras;
 mod fixed;
 mod front;
 mod head;
+mod heard;
 mod kept;
 mod measures;
 mod names;
@@ -15,10 +16,13 @@ mod papers;
 mod pieces;
 mod placing;
 mod relations;
+mod repeats;
+mod ring;
 mod said;
 mod sheets;
 mod sides;
 mod text;
+mod turned;
 mod units;
 mod values;
 mod versions;
@@ -29,6 +33,8 @@ use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 use desk::Desk;
+pub use heard::Heard;
+use repeats::Room;
 pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
@@ -71,6 +77,8 @@ pub struct Settled {
     pub design: Option<Design>,
     /// What is wrong, in the order of the file.
     pub findings: Vec<Finding>,
+    /// The fixed words that the design uses and could use.
+    pub heard: Heard,
 }
 
 /// Settles a design for the edition in `units`. `stem` is the file's stem: the title of a file for
@@ -81,7 +89,7 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
     let asked = if asked.is_empty() { vec![units] } else { asked };
     let mut desk = Desk::new(source, units, asked);
     let design = whole(&mut desk, root, stem);
-    let mut findings = desk.findings;
+    let (mut findings, heard) = (desk.findings, desk.heard);
     findings.sort_by_key(|finding| finding.primary.span);
     if let Some(next) = findings.get(MOST_FINDINGS) {
         let rest = findings.len() - MOST_FINDINGS;
@@ -96,7 +104,7 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
         findings.truncate(MOST_FINDINGS);
         findings.push(more);
     }
-    Settled { design, findings }
+    Settled { design, findings, heard }
 }
 
 fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> {
@@ -162,7 +170,8 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         );
         return None;
     }
-    let front = desk.front(&layers, first);
+    let sized = card.as_ref().and_then(|card| Some((card.size?.0, card.fold?)));
+    let front = desk.front(&layers, first, Room { pieces: pieces.as_deref(), card: sized });
     let notes = desk.notes(top.get("notes"), &layers);
     let leftovers = desk.leftovers(top.get("leftovers"), &paper_names);
     let supplies = desk.texts(top.get("supplies"));

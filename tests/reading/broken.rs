@@ -152,7 +152,7 @@ pub(crate) const BROKEN: &[Broken] = &[
         &[("fold: top", "fold: left"), ("pattern: two-way", "pattern: twoway"), ("glue: foam", "glue: foma")],
         &[("fold: left", "bad-word"), ("pattern: twoway", "bad-word"), ("glue: foma", "bad-word")],
     ),
-    reed(&[("turned: quarter right", "turned: 90")], &[("turned: 90", "bad-word")]),
+    reed(&[("turned: quarter right", "turned: 90")], &[("turned: 90", "bad-turn")]),
     reed(&[("shows: 8 mm right, 8 mm top", "shows: 8 mm right, 8 mm rop")], &[("8 mm rop", "bad-word")]),
     lantern(&[("at the bottom, beside", "at the bottom")], &[("at the bottom", "bad-word")]),
     lantern(

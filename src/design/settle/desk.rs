@@ -7,6 +7,7 @@ use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 
+use super::heard::Heard;
 use super::names::{listed, tidy};
 
 /// The findings so far and what every part needs to know.
@@ -19,6 +20,8 @@ pub(super) struct Desk<'a> {
     pub(super) findings: Vec<Finding>,
     /// Texts that a comma cut off: what else is wrong with them is no fault of theirs.
     cut_off: Vec<Span>,
+    /// The fixed words met so far.
+    pub(super) heard: Heard,
 }
 
 /// A value and the key or list item that it stands at.
@@ -42,6 +45,7 @@ impl Field<'_> {
 }
 
 /// The known keys of a map.
+#[derive(Clone)]
 pub(super) struct Fields<'a> {
     /// What the map describes, in words: `the card`.
     what: String,
@@ -63,8 +67,8 @@ impl<'a> Fields<'a> {
 }
 
 impl<'a> Desk<'a> {
-    pub(super) const fn new(source: &'a Source, units: Units, asked: Vec<Units>) -> Self {
-        Self { source, units, asked, findings: Vec::new(), cut_off: Vec::new() }
+    pub(super) fn new(source: &'a Source, units: Units, asked: Vec<Units>) -> Self {
+        Self { source, units, asked, findings: Vec::new(), cut_off: Vec::new(), heard: Heard::default() }
     }
 
     /// Whether two systems are asked for.
@@ -94,8 +98,10 @@ impl<'a> Desk<'a> {
     ) -> Option<Fields<'a>> {
         let what = what.into();
         let map = self.map(node, &what, span)?;
+        let place = known.first().copied().unwrap_or_default();
+        self.heard.offer(place, known.iter().copied());
         let mut found: Vec<Field<'a>> = Vec::new();
-        for (place, (key, value)) in map.entries.iter().enumerate() {
+        for (entry, (key, value)) in map.entries.iter().enumerate() {
             let name = tidy(&key.value);
             match known.iter().copied().find(|known| *known == name) {
                 Some(name) => match found.iter().find(|field| field.name == name) {
@@ -103,10 +109,13 @@ impl<'a> Desk<'a> {
                         let first = first.key;
                         self.repeated(name, key.span, first);
                     }
-                    None => found.push(Field { name, key: key.span, node: value, item: false }),
+                    None => {
+                        self.heard.take(place, name);
+                        found.push(Field { name, key: key.span, node: value, item: false });
+                    }
                 },
                 None if name.is_empty() => self.nameless(key.span),
-                None if self.is_cut_off(map, place) => self.comma(map, place),
+                None if self.is_cut_off(map, entry) => self.comma(map, entry),
                 None => self.unknown_key(&what, &name, key.span, known),
             }
         }

@@ -161,12 +161,24 @@ impl<'a> Desk<'a> {
     /// One word of a list.
     pub(super) fn word<T: Copy>(&mut self, field: Field<'a>, words: &[(&'static str, T)]) -> Option<Spanned<T>> {
         let text = self.text(field)?;
+        self.word_in(field.name, text, words)
+    }
+
+    /// One word of a list, as a part of the text at a key.
+    pub(super) fn word_in<T: Copy>(
+        &mut self,
+        key: &str,
+        text: Text<'_>,
+        words: &[(&'static str, T)],
+    ) -> Option<Spanned<T>> {
         let tidied = tidy(text.value).to_lowercase();
-        if let Some((_, value)) = words.iter().find(|(word, _)| *word == tidied) {
+        self.heard.offer(key, words.iter().map(|(word, _)| *word));
+        if let Some((word, value)) = words.iter().find(|(word, _)| *word == tidied) {
+            self.heard.take(key, word);
             return Some(Spanned::new(*value, text.span));
         }
         let known: Vec<&'static str> = words.iter().map(|(word, _)| *word).collect();
-        self.bad_word(field.name, text, &known);
+        self.bad_word(key, text, &known);
         None
     }
 
