@@ -144,6 +144,33 @@ fn what_is_stated_is_kept() {
     assert_eq!(height.measure, Measure::Part { of: Of::Piece(id("mat")), side: Extent::Width, parts: 2 });
 }
 
+/// Every word of relations is counted where it is used; only the bottom edge loses nothing here.
+#[test]
+fn the_words_of_relations_are_heard() {
+    let source = Source::new("words.yaml", GARDEN);
+    let heard = settle(&read(&source).unwrap(), &source, "words", Units::Inch).heard;
+    let sides = [
+        "width",
+        "height",
+        "as wide as",
+        "as high as",
+        "half of",
+        "a third of",
+        "a quarter of",
+        "rest of",
+        "share of",
+        "less",
+        "plus",
+        "with gap",
+    ];
+    let words = sides.map(|word| ("width", word)).into_iter();
+    for (place, word) in words.chain(["all round", "left", "right", "top", "bottom"].map(|word| ("size", word))) {
+        let heard_as = (place.to_owned(), word);
+        assert!(heard.open.contains(&heard_as), "{word}");
+        assert_eq!(heard.used.contains(&heard_as), word != "bottom", "{word}");
+    }
+}
+
 /// Names may hold words of the language; a known name is always taken for the name.
 #[test]
 fn names_may_hold_the_words() {

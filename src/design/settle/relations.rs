@@ -82,6 +82,7 @@ impl<'a> Desk<'a> {
     /// `4 x 5 in`, `A6`, `card less 1/8 in all round`, `mat less left 1/8 in | 3 mm, top 1/4 in | 6 mm`.
     fn wanted_in(&mut self, text: Text<'_>, around: Around<'_>) -> Option<Wanted> {
         self.said_once(text, around)?;
+        self.heard.offer("size", ["all round"].into_iter().chain(EDGES));
         let Some((of, rest)) = text.at_known("less", |before| around.knows(before)) else {
             if let Some(name) = text.before_all_round() {
                 self.no_relation(text, &format!("{} less 1/8 in all round", tidy(name.value)));
@@ -98,6 +99,7 @@ impl<'a> Desk<'a> {
             return None;
         }
         if let Some(border) = rest.before_all_round() {
+            self.heard.take("size", "all round");
             let of = self.leaned_on(of, around);
             let border = self.length_in(border, Role::Border);
             return Some(Wanted::Related(Stated::AllRound { of: of?, border: border? }));
@@ -201,7 +203,10 @@ impl<'a> Desk<'a> {
                 continue;
             }
             match self.length_in(length, Role::Border) {
-                Some(length) => edges.push((edge, length)),
+                Some(length) => {
+                    self.heard.take("size", edge.word());
+                    edges.push((edge, length));
+                }
                 None => whole = false,
             }
         }
