@@ -18,6 +18,8 @@ pub(super) struct Desk<'a> {
     /// The systems that the design asks for, at least one.
     pub(super) asked: Vec<Units>,
     pub(super) findings: Vec<Finding>,
+    /// Texts that a comma cut off: what else is wrong with them is no fault of theirs.
+    cut_off: Vec<Span>,
     /// The fixed words met so far.
     pub(super) heard: Heard,
 }
@@ -66,7 +68,7 @@ impl<'a> Fields<'a> {
 
 impl<'a> Desk<'a> {
     pub(super) fn new(source: &'a Source, units: Units, asked: Vec<Units>) -> Self {
-        Self { source, units, asked, findings: Vec::new(), heard: Heard::default() }
+        Self { source, units, asked, findings: Vec::new(), cut_off: Vec::new(), heard: Heard::default() }
     }
 
     /// Whether two systems are asked for.
@@ -76,6 +78,10 @@ impl<'a> Desk<'a> {
 
     /// Notes a finding.
     pub(super) fn note(&mut self, finding: Finding) {
+        let place = finding.primary.span;
+        if self.cut_off.iter().any(|text| text.start <= place.start && place.end <= text.end) {
+            return;
+        }
         // Sentences for newcomers go without the marks of code.
         let plain = finding.plain.as_ref().map(|plain| plain.replace('`', "\""));
         self.findings.push(Finding { plain, ..finding });
@@ -172,6 +178,7 @@ impl<'a> Desk<'a> {
         if text.empty && place > 1 && self.is_cut_off(map, place - 1) {
             return;
         }
+        self.cut_off.push(text.span);
         let whole: String = format!("{}, {}", text.text, parts.join(", ")).chars().take(80).collect();
         self.note(
             Finding::error(

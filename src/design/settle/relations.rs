@@ -19,6 +19,9 @@ use crate::geometry::Edge;
 use crate::length::{Length, Size};
 use crate::source::Span;
 
+/// The edges that a size may lose something at.
+const EDGES: [&str; 4] = ["left", "right", "top", "bottom"];
+
 /// A size as written, before relations are followed.
 pub(super) enum Wanted {
     Outright(Size),
@@ -38,6 +41,15 @@ impl Around<'_> {
     fn knows(&self, text: Text<'_>) -> bool {
         let name = tidy(text.value);
         name == "card" || self.pieces.position(&name).is_some()
+    }
+
+    /// Whether a text ends in the name of a piece.
+    fn ends(&self, text: Text<'_>) -> bool {
+        let whole = format!(" {}", tidy(text.value));
+        self.pieces
+            .list
+            .iter()
+            .any(|name| whole.strip_suffix(name.value.as_str()).is_some_and(|rest| rest.ends_with(' ')))
     }
 }
 
@@ -70,6 +82,7 @@ impl<'a> Desk<'a> {
     /// `4 x 5 in`, `A6`, `card less 1/8 in all round`, `mat less left 1/8 in | 3 mm, top 1/4 in | 6 mm`.
     fn wanted_in(&mut self, text: Text<'_>, around: Around<'_>) -> Option<Wanted> {
         self.said_once(text, around)?;
+        self.heard.offer("size", ["all round"].into_iter().chain(EDGES));
         let Some((of, rest)) = text.at_known("less", |before| around.knows(before)) else {
             if let Some(name) = text.before_all_round() {
                 self.no_relation(text, &format!("{} less 1/8 in all round", tidy(name.value)));
@@ -86,12 +99,12 @@ impl<'a> Desk<'a> {
             return None;
         }
         if let Some(border) = rest.before_all_round() {
+            self.heard.take("size", "all round");
             let of = self.leaned_on(of, around);
             let border = self.length_in(border, Role::Border);
             return Some(Wanted::Related(Stated::AllRound { of: of?, border: border? }));
         }
-        let worded = |item: &Text<'_>| !item.first_word().0.value.starts_with(|sign: char| sign.is_numeric());
-        if rest.items().iter().all(worded) && !rest.value.is_empty() {
+        if self.is_by_edge(rest) {
             let of = self.leaned_on(of, around);
             let edges = self.edges_less(rest);
             return Some(Wanted::Related(Stated::ByEdge { of: of?, edges: edges? }));
@@ -151,6 +164,14 @@ impl<'a> Desk<'a> {
         Some(Of::Card)
     }
 
+    /// Whether each item starts with a word, and one of these is an edge or was meant for one.
+    fn is_by_edge(&self, text: Text<'_>) -> bool {
+        let words: Vec<String> =
+            text.items().iter().map(|item| tidy(item.first_word().0.value).to_lowercase()).collect();
+        words.iter().all(|word| !word.starts_with(char::is_numeric))
+            && words.iter().any(|word| self.nearest(word, &EDGES).is_some())
+    }
+
     /// `left 1/8 in | 3 mm, top 1/4 in | 6 mm`.
     fn edges_less(&mut self, text: Text<'_>) -> Option<Vec<(Edge, Length)>> {
         let mut edges: Vec<(Edge, Length)> = Vec::new();
@@ -158,7 +179,7 @@ impl<'a> Desk<'a> {
         for item in text.items() {
             let (word, length) = item.first_word();
             let Some(edge) = edge_named(word.value) else {
-                self.bad_word("less", word, &["left", "right", "top", "bottom"]);
+                self.bad_word("less", word, &EDGES);
                 whole = false;
                 continue;
             };
@@ -182,7 +203,10 @@ impl<'a> Desk<'a> {
                 continue;
             }
             match self.length_in(length, Role::Border) {
-                Some(length) => edges.push((edge, length)),
+                Some(length) => {
+                    self.heard.take("size", edge.word());
+                    edges.push((edge, length));
+                }
                 None => whole = false,
             }
         }

@@ -63,11 +63,14 @@ fn off(
     }
     let divided = Divided { of, side, whole: known(project, of, side)?.nm(), count: i64::from(count), gap };
     let whole = called(project, of);
-    let what = match &relation.measure {
-        Measure::Share { .. } => format!("a share of the {whole}"),
-        _ if count == 2 => format!("half of the {whole}"),
-        _ => format!("{} of the {whole}", if count == 3 { "a third" } else { "a quarter" }),
+    let part = match &relation.measure {
+        Measure::Share { .. } => "a share of",
+        _ if count == 2 => "half of",
+        _ if count == 3 => "a third of",
+        _ => "a quarter of",
     };
+    let what =
+        if side == own { format!("{part} the {whole}") } else { format!("{part} the {} of the {whole}", side.word()) };
     let fact = format!("{} {}", length(project, measure.nm()), own.measure());
     Some(
         Finding::warning(
@@ -84,8 +87,7 @@ fn off(
 /// The nearest gap that divides onto the ruler; where none does, the nearest whole that does.
 fn mend(project: &Project, divided: &Divided, relation: &Relation, own: Extent, ruler: Length) -> String {
     let whole = called(project, divided.of);
-    let fixed = (divided.side != own).then_some(0);
-    let Some(gap) = nearest_gap(divided, ruler.nm()).filter(|_| fixed.is_none()) else {
+    let Some(gap) = nearest_gap(divided, ruler.nm()).filter(|_| divided.side == own) else {
         let better = nearest_whole(divided, ruler);
         return format!("make the {whole} {} {}", length(project, better), divided.side.measure());
     };
@@ -108,7 +110,8 @@ fn mend(project: &Project, divided: &Divided, relation: &Relation, own: Extent, 
 }
 
 /// The gap on the ruler nearest to the one that is said with which every share is a whole number of
-/// steps, at least one; the smaller of two that are as near.
+/// steps, at least one; the smaller of two that are as near. Who says a gap is given one, wherever there
+/// is any.
 fn nearest_gap(divided: &Divided, ruler: i64) -> Option<i64> {
     let Divided { whole, count, gap, .. } = *divided;
     // In steps: `whole - (count - 1) gap` is a multiple of `count` just where `whole + gap` is.
@@ -119,8 +122,9 @@ fn nearest_gap(divided: &Divided, ruler: i64) -> Option<i64> {
     if last < 0 {
         return None;
     }
+    let first = i64::from(least == 0 && gap > 0 && last > 0);
     let below = (gap.div_euclid(ruler) - least).div_euclid(count);
-    let gaps = [below, below + 1].map(|round| (least + round.clamp(0, last) * count) * ruler);
+    let gaps = [below, below + 1].map(|round| (least + round.clamp(first, last) * count) * ruler);
     gaps.into_iter().min_by_key(|found| ((found - gap).abs(), *found))
 }
 
@@ -152,7 +156,9 @@ mod tests {
                 let rest = whole - gap * (count - 1);
                 rest >= count && rest % count == 0
             };
-            let best = (0..=whole).filter(divides).min_by_key(|found| ((found - gap).abs(), *found));
+            let least = i64::from(gap > 0);
+            let best = (least..=whole).filter(divides).min_by_key(|found| ((found - gap).abs(), *found));
+            let best = best.or_else(|| divides(&0).then_some(0));
             let found = nearest_gap(&divided(whole, count, gap), STEP);
             assert_eq!(found, best.map(|gap| gap * STEP), "{whole} by {count} with {gap}");
         }

@@ -167,7 +167,7 @@ impl Desk<'_> {
             way.push("...".to_owned());
         }
         way.push(name(round[0]));
-        let what = if by_side { "sides" } else { "sizes" };
+        let what = if by_side { "sides go round" } else { "sizes lean on each other" };
         let (label, message, plain) = if round.len() == 1 {
             let what = if by_side { way[0].clone() } else { format!("the size of {}", way[0]) };
             let own = if by_side { round[0].1.word() } else { "size" };
@@ -179,8 +179,8 @@ impl Desk<'_> {
         } else {
             (
                 format!("sized from {}", name(round[1])),
-                format!("{what} lean on each other in a circle: {}", way.join(" to ")),
-                format!("The {what} go round in a circle, {}, so none is ever known.", way.join(" to ")),
+                format!("{what} in a circle: {}", way.join(" to ")),
+                format!("The sizes go round in a circle, {}, so none is ever known.", way.join(" to ")),
             )
         };
         let help = if by_side {

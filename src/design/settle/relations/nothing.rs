@@ -68,6 +68,17 @@ impl Desk<'_> {
         );
     }
 
+    /// The largest gap, in usual steps of the ruler, that leaves something of the room.
+    fn most_gap(&self, room: Length, gaps: i64) -> String {
+        let step = Length::either(self.units, Length::inch(1, 16), Length::mm(1));
+        let most = Length::new((room.nm() - 1).div_euclid(gaps), room.unit()).floor_to(step);
+        if most.is_zero() {
+            "leave the gap out, or share among fewer than 2".to_owned()
+        } else {
+            format!("take a gap of at most {most}")
+        }
+    }
+
     fn side_is_nothing(&mut self, side: &Relation, own: Extent, sides: &Sides<'_>) {
         let known = |of: Of, extent: Extent| sides.known(of, extent);
         let Some(measure) = side.measure.result(own, known) else { return };
@@ -92,7 +103,7 @@ impl Desk<'_> {
                 let gaps = if gaps.is_zero() { String::new() } else { format!(" and gaps of {gaps}") };
                 self.nothing_of(
                     side.span,
-                    format!("pieces of {pieces}{gaps} leave nothing of {room}"),
+                    format!("pieces of {pieces}{gaps} leave nothing"),
                     format!("keep them under {room} together, the {} of the {}", own.word(), sides.name(*of)),
                     format!("The pieces take so much that nothing of the {} is left.", sides.name(*of)),
                 );
@@ -104,7 +115,7 @@ impl Desk<'_> {
                 self.nothing_of(
                     side.span,
                     format!("{between} of {gap} {} nothing of {room}", if gaps == 1 { "leaves" } else { "leave" }),
-                    format!("take a gap under {}", room.share(gaps)),
+                    self.most_gap(room, gaps),
                     format!("The gaps take so much that nothing of the {} is left.", sides.name(*of)),
                 );
             }

@@ -23,19 +23,23 @@ enum Start {
     Share,
 }
 
-const STARTS: [(&[&str], Start); 7] = [
-    (&["as", "wide", "as"], Start::Same(Extent::Width)),
-    (&["as", "high", "as"], Start::Same(Extent::Height)),
-    (&["half", "of"], Start::Part(2)),
-    (&["a", "third", "of"], Start::Part(3)),
-    (&["a", "quarter", "of"], Start::Part(4)),
-    (&["rest", "of"], Start::Rest),
-    (&["share", "of"], Start::Share),
+const STARTS: [(&str, Start); 7] = [
+    ("as wide as", Start::Same(Extent::Width)),
+    ("as high as", Start::Same(Extent::Height)),
+    ("half of", Start::Part(2)),
+    ("a third of", Start::Part(3)),
+    ("a quarter of", Start::Part(4)),
+    ("rest of", Start::Rest),
+    ("share of", Start::Share),
 ];
 
+/// The words that may follow.
+const FOLLOW: [&str; 3] = ["less", "plus", "with gap"];
+
 /// How the relation starts, and what stands behind that.
-fn start(text: Text<'_>) -> Option<(Start, Text<'_>)> {
-    STARTS.iter().find_map(|(words, start)| Some((*start, text.after_words(words)?)))
+fn start(text: Text<'_>) -> Option<(&'static str, Start, Text<'_>)> {
+    let behind = |words: &'static str| text.after_words(&words.split(' ').collect::<Vec<_>>());
+    STARTS.iter().find_map(|(words, start)| Some((*words, *start, behind(words)?)))
 }
 
 /// Whether a text starts like the relation of a side.
@@ -64,17 +68,19 @@ fn parted(text: Text<'_>) -> Option<(Text<'_>, Changed<'_>)> {
 /// A final `less` or `plus`, unless it is part of the name that the text ends in.
 fn change_of<'t>(tail: Text<'t>, around: Around<'_>) -> Option<(Text<'t>, Changed<'t>)> {
     let (before, changed) = parted(tail)?;
-    let whole = tidy(tail.value);
-    let named = || around.pieces.list.iter().any(|name| whole.ends_with(&name.value));
-    (has_number(changed.1) || !named()).then_some((before, changed))
+    (has_number(changed.1) || !around.ends(tail)).then_some((before, changed))
 }
 
 impl Desk<'_> {
     /// One side of a size.
     pub(super) fn side_of(&mut self, text: Text<'_>, own: Extent, around: Around<'_>) -> Option<Relation> {
         self.said_once(text, around)?;
+        self.heard.offer("width", STARTS.iter().map(|(words, _)| *words).chain(FOLLOW));
         let begun = start(text);
-        let tail = begun.map_or(text, |(_, tail)| tail);
+        if let Some((words, ..)) = begun {
+            self.heard.take("width", words);
+        }
+        let tail = begun.map_or(text, |(.., tail)| tail);
         let whole = begun.is_some() && around.knows(tail);
         let changed = if whole { None } else { change_of(tail, around) };
         let (tail, changed) = changed.map_or((tail, None), |(tail, changed)| (tail, Some(changed)));
@@ -85,11 +91,11 @@ impl Desk<'_> {
             self.changed_twice(length);
             return None;
         }
-        let measure = match begun {
-            Some((Start::Same(side), _)) => self.leaned_on(tail, around).map(|of| Measure::Same(of, side)),
-            Some((Start::Part(parts), _)) => self.part_of(tail, parts, own, around),
-            Some((Start::Rest, _)) => self.rest_of(text, tail, around),
-            Some((Start::Share, _)) => self.share_of(text, tail, around),
+        let measure = match begun.map(|(_, start, _)| start) {
+            Some(Start::Same(side)) => self.leaned_on(tail, around).map(|of| Measure::Same(of, side)),
+            Some(Start::Part(parts)) => self.part_of(tail, parts, own, around),
+            Some(Start::Rest) => self.rest_of(text, tail, around),
+            Some(Start::Share) => self.share_of(text, tail, around),
             None => self.own_length(text, tail, own, around).map(Measure::Own),
         };
         let change = match changed {
@@ -98,7 +104,10 @@ impl Desk<'_> {
                 self.half_written(text, word, &format!("{word} 1/4 in"));
                 return None;
             }
-            Some((change, length, _)) => Some(change(self.length_in(length, Role::Border)?)),
+            Some((change, length, word)) => {
+                self.heard.take("width", word);
+                Some(change(self.length_in(length, Role::Border)?))
+            }
         };
         Some(Relation { measure: measure?, change, span: text.span })
     }
@@ -138,12 +147,10 @@ impl Desk<'_> {
     /// Notes a text that is no side, with what was most likely meant.
     fn no_side(&mut self, text: Text<'_>, tail: Text<'_>, own: Extent, around: Around<'_>) {
         let typed = tidy(text.value);
-        let known: Vec<String> = STARTS.iter().map(|(words, _)| words.join(" ")).collect();
-        let known: Vec<&str> = known.iter().map(String::as_str).collect();
-        let near = STARTS.iter().find_map(|(words, _)| {
-            let typed: Vec<&str> = typed.split(' ').take(words.len()).collect();
-            let near = self.nearest(&typed.join(" "), &known)?;
-            (near == words.join(" ")).then_some(near)
+        let known = STARTS.map(|(words, _)| words);
+        let near = known.into_iter().find(|words| {
+            let typed: Vec<&str> = typed.split(' ').take(words.split(' ').count()).collect();
+            self.nearest(&typed.join(" "), &known) == Some(words)
         });
         let help = if around.knows(tail) {
             format!("say `as {} as {typed}`, or 1 length such as `4 in`", own.measure())
@@ -188,7 +195,16 @@ impl Desk<'_> {
         let mut items: Vec<Text<'_>> = Vec::new();
         for part in list.split(',') {
             // A piece may have `and` in its name.
-            if around.knows(part) { items.push(part) } else { items.extend(part.items()) }
+            let mut rest = part;
+            while let Some((item, behind)) =
+                rest.at_known("and", |before| around.knows(before)).filter(|_| !around.knows(rest))
+            {
+                let (item, behind) =
+                    if around.knows(item) { (item, behind) } else { rest.at_word("and").unwrap_or((item, behind)) };
+                items.push(item);
+                rest = behind;
+            }
+            items.push(rest);
         }
         if items.iter().any(|item| item.value.is_empty()) {
             self.half_relation(text, "a piece is not named", "rest of card after strip, bar");
@@ -235,13 +251,14 @@ impl Desk<'_> {
                 self.half_written(text, "with gap", "with gap 1/8 in");
                 return None;
             }
+            self.heard.take("width", "with gap");
             return Some((before, self.length_in(gap, Role::Gap)?));
         }
         let none = Length::zero(self.units);
         for word in ["gap", "with"] {
             if let Some((_, gap)) = text.at_last(word)
                 && gap.value.starts_with(char::is_numeric)
-                && !around.pieces.list.iter().any(|name| text.value.ends_with(&name.value))
+                && !around.ends(text)
             {
                 self.half_relation(
                     gap,
