@@ -109,6 +109,7 @@ fn layer(project: &Project, id: LayerId) -> String {
             Glue::Tape => "tape",
             Glue::Liquid => "liquid glue",
             Glue::Foam => "foam",
+            Glue::Dot => "glue dots",
         }
         .to_owned()
     }));

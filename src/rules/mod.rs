@@ -9,6 +9,7 @@ mod hand;
 pub mod layers;
 pub mod papers;
 pub mod reading;
+pub mod shapes;
 pub mod sizes;
 mod tell;
 pub mod trimming;
@@ -64,6 +65,12 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::no_room_for_gaps::RULE,
     &reading::measured_across_a_turn::RULE,
     &reading::unit_on_the_card::RULE,
+    &reading::no_inside::RULE,
+    &reading::on_another_side::RULE,
+    &shapes::impossible_shape::RULE,
+    &shapes::impossible_window::RULE,
+    &shapes::no_such_window::RULE,
+    &shapes::larger_than_its_window::RULE,
     &sizes::size_off_the_ruler::RULE,
     &sizes::share_off_the_ruler::RULE,
     &sizes::nothing_to_hold::RULE,

@@ -1,13 +1,14 @@
 //! Layers of the front: flattened in the order they are handled, every name resolved.
 
 use super::desk::{Desk, Field, Fields};
+use super::faces::Lists;
 use super::names::{Names, tidy};
 use super::placing::{ACROSS_KEYS, UP_KEYS};
 use super::repeats::{ARRANGEMENTS, Ground, Room};
 use super::ring::{Ring, Strip, is_numbered, is_ring};
 use super::text::Text;
 use super::turned::Turn;
-use crate::design::model::{Face, Glue, Layer, LayerId, LayerSpans, Onto, PieceId};
+use crate::design::model::{Face, Fold, Glue, Layer, LayerId, LayerSpans, Onto, PieceId};
 use crate::diagnostic::Finding;
 use crate::geometry::Mirror;
 use crate::source::{Span, Spanned};
@@ -16,10 +17,11 @@ use crate::source::{Span, Spanned};
 const MOST_LAYERS: usize = 1_000;
 const MOST_PLACED: u64 = 10_000;
 
-const KEYS: [&str; 35] = [
+const KEYS: [&str; 36] = [
     "place",
     "as",
     "onto",
+    "panel",
     "centre",
     "left",
     "right",
@@ -79,11 +81,11 @@ pub(super) struct Drafts<'a> {
 
 impl<'a> Desk<'a> {
     /// Flattens the layers: a layer, then what is put together on it first.
-    pub(super) fn layers(&mut self, field: Option<Field<'a>>, pieces: &Names) -> Drafts<'a> {
+    pub(super) fn layers(&mut self, lists: &Lists<'a>, pieces: &Names) -> Drafts<'a> {
         let names = Names { noun: "layer", unknown: "unknown-layer", list: Vec::new() };
         let mut drafts = Drafts { list: Vec::new(), names, whole: true };
-        if let Some(field) = field {
-            self.flatten(field, Face::Front, None, pieces, &mut drafts);
+        for (field, face) in &lists.lists {
+            self.flatten(*field, (*face, lists.fold), None, pieces, &mut drafts);
         }
         let mut twice = Vec::new();
         for (number, name) in drafts.names.list.iter().enumerate().filter(|(_, name)| !name.value.is_empty()) {
@@ -105,7 +107,14 @@ impl<'a> Desk<'a> {
         drafts
     }
 
-    fn flatten(&mut self, field: Field<'a>, face: Face, unit: Option<usize>, pieces: &Names, drafts: &mut Drafts<'a>) {
+    fn flatten(
+        &mut self,
+        field: Field<'a>,
+        list: (Face, Option<Fold>),
+        unit: Option<usize>,
+        pieces: &Names,
+        drafts: &mut Drafts<'a>,
+    ) {
         let Some(items) = self.items(field) else {
             drafts.whole = false;
             return;
@@ -128,7 +137,7 @@ impl<'a> Desk<'a> {
                 return;
             }
             if is_ring(item.node) {
-                drafts.whole &= self.flatten_ring(item, face, unit, pieces, drafts).is_some();
+                drafts.whole &= self.flatten_ring(item, list.0, unit, pieces, drafts).is_some();
                 continue;
             }
             let Some(fields) = self.fields(item.node, "a layer", item.key, &KEYS) else {
@@ -145,12 +154,15 @@ impl<'a> Desk<'a> {
             );
             let span = place.map_or(item.key, |field| field.key.to(field.node.span()));
             drafts.whole &= piece.is_some();
+            let face = self.face_of(&fields, list, unit, drafts);
+            drafts.whole &= face.is_some();
+            let face = face.unwrap_or(list.0);
             let number = drafts.list.len();
             drafts.names.list.push(name);
             let first = fields.get("first");
             drafts.list.push(Draft { fields, face, unit, piece, span, ring: None });
             if let Some(first) = first {
-                self.flatten(first, face, Some(number), pieces, drafts);
+                self.flatten(first, list, Some(number), pieces, drafts);
             }
         }
     }
@@ -167,6 +179,9 @@ impl<'a> Desk<'a> {
         let fields = self.fields(item.node, "a ring", item.key, &RING_KEYS)?;
         let ring = self.ring(&fields, drafts, pieces);
         let Ring { strips, places } = ring?;
+        // On the side of its middle.
+        let middle = places.first().and_then(|strip| strip.before.first());
+        let face = middle.and_then(|middle| drafts.list.get(middle.0)).map_or(face, |middle| middle.face);
         for ((piece, name), strip) in strips.into_iter().zip(places) {
             let number = drafts.names.list.iter().filter(|known| is_numbered(&known.value, &name.value)).count() + 1;
             let own = if number == 1 { name.value.clone() } else { format!("{} {number}", name.value) };
@@ -247,7 +262,7 @@ impl<'a> Desk<'a> {
             let onto = self.onto(field, drafts, number)?;
             Some(Spanned::new(onto, field.node.span()))
         });
-        let glues = [("tape", Glue::Tape), ("liquid", Glue::Liquid), ("foam", Glue::Foam)];
+        let glues = [("tape", Glue::Tape), ("liquid", Glue::Liquid), ("foam", Glue::Foam), ("dot", Glue::Dot)];
         let glue = fields.get("glue").and_then(|field| self.word(field, &glues));
         let placed = |keys: &[&str]| {
             keys.iter().find_map(|key| fields.get(key)).map_or(draft.span, |field| field.key.to(field.node.span()))
@@ -312,6 +327,21 @@ impl<'a> Desk<'a> {
         Some(onto)
     }
 
+    /// Two sides of a card have no distance between them.
+    fn on_another_side(&mut self, text: Text<'_>, other: Span) {
+        self.note(
+            Finding::error(
+                "on-another-side",
+                text.span,
+                format!("`{}` lies on another side or panel of the card", text.value),
+                "not on this side",
+            )
+            .also(other, "it lies there")
+            .help("name 1 layer of the same side and panel")
+            .plainly("A layer can only be laid by one that lies on the same side of the card."),
+        );
+    }
+
     /// The card or an earlier layer.
     fn onto(&mut self, field: Field<'a>, drafts: &Drafts<'a>, number: usize) -> Option<Onto> {
         let text = self.text(field)?;
@@ -343,6 +373,12 @@ impl<'a> Desk<'a> {
     ) -> Option<LayerId> {
         let name = tidy(text.value);
         let label = match drafts.names.position(&name) {
+            Some(found)
+                if found < number && drafts.list.get(number).is_some_and(|own| own.face != drafts.list[found].face) =>
+            {
+                self.on_another_side(text, drafts.names.list[found].span);
+                return None;
+            }
             Some(found) if found < number => return Some(LayerId(found)),
             Some(found) if found == number => "this is the layer itself".to_owned(),
             Some(_) => "written further down".to_owned(),

@@ -1,11 +1,11 @@
 //! Pieces: paper, pattern, and a size outright or by relation to the card or another piece.
 
-use super::desk::{Desk, Field};
+use super::desk::{Desk, Field, Fields};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
 use super::relations::{Around, Wanted};
 use super::shape::ShapeDraft;
-use crate::design::model::{From, PaperId, Piece, PieceId, PieceKind, Side, Stated};
+use crate::design::model::{From, Greeting, How, PaperId, Piece, PieceId, PieceKind, Side, Stated};
 use crate::design::nodes::Node;
 use crate::diagnostic::Finding;
 use crate::shape::{Form, Shape};
@@ -16,16 +16,31 @@ pub(super) const MOST_COPIES: u32 = 1_000;
 
 /// A piece as written.
 pub(super) struct PieceDraft {
-    wanted: Option<(Wanted, Span)>,
-    from: Option<(From, Span)>,
+    pub(super) wanted: Option<(Wanted, Span)>,
+    pub(super) from: Option<(From, Span)>,
     upright: Option<bool>,
     per_card: Option<u32>,
-    stamp: Option<Spanned<String>>,
+    greeting: Option<Greeting>,
     side: Option<Spanned<Side>>,
-    shape: Option<ShapeDraft>,
+    pub(super) shape: Option<ShapeDraft>,
+    pub(super) kind: PieceKind,
 }
 
 impl PieceDraft {
+    /// Nothing read yet.
+    pub(super) const fn empty() -> Self {
+        Self {
+            wanted: None,
+            from: None,
+            upright: None,
+            per_card: None,
+            greeting: None,
+            side: None,
+            shape: None,
+            kind: PieceKind::Plain,
+        }
+    }
+
     /// Which side of its paper it shows, where it says so.
     pub(super) const fn side(&self) -> Option<Spanned<Side>> {
         self.side
@@ -63,16 +78,21 @@ impl<'a> Desk<'a> {
         counted: bool,
         has_card: bool,
     ) -> PieceDraft {
-        let mut draft = PieceDraft {
-            wanted: None,
-            from: None,
-            upright: None,
-            per_card: None,
-            stamp: None,
-            side: None,
-            shape: None,
-        };
-        let known = ["size", "from", "pattern", "side", "per card", "stamp", "shape", "by", "margin", "window"];
+        let mut draft = PieceDraft::empty();
+        let known = [
+            "size",
+            "from",
+            "pattern",
+            "side",
+            "per card",
+            "stamp",
+            "printed",
+            "die-cut words",
+            "shape",
+            "by",
+            "margin",
+            "window",
+        ];
         let Some(fields) = self.fields(node, format!("the piece `{}`", name.value), name.span, &known) else {
             return draft;
         };
@@ -91,7 +111,7 @@ impl<'a> Desk<'a> {
         });
         let patterns = [("upright", true), ("any", false)];
         draft.upright = fields.get("pattern").and_then(|field| self.word(field, &patterns)).map(|word| word.value);
-        draft.stamp = fields.get("stamp").and_then(|field| self.words(field));
+        draft.greeting = self.greeting(&fields);
         draft.side = self.side(fields.get("side"));
         draft.shape = self.shape(&fields);
         match (fields.get("per card"), counted) {
@@ -112,6 +132,38 @@ impl<'a> Desk<'a> {
             }
         }
         draft
+    }
+
+    /// What is stamped, printed or cut into words on a piece: one of them.
+    fn greeting(&mut self, fields: &Fields<'a>) -> Option<Greeting> {
+        const WAYS: [(&str, How); 3] =
+            [("stamp", How::Stamped), ("printed", How::Printed), ("die-cut words", How::DieCut)];
+        let said: Vec<(Field<'a>, How)> = WAYS.iter().filter_map(|(key, how)| Some((fields.get(key)?, *how))).collect();
+        if let [(first, _), (second, _), ..] = said.as_slice() {
+            self.note(
+                Finding::error(
+                    "placed-twice",
+                    second.key,
+                    "the words on a piece are made twice",
+                    format!("`{}` again", second.name),
+                )
+                .also(first.key, format!("`{}` already", first.name))
+                .help(format!("keep 1 of `{}` and `{}`", first.name, second.name))
+                .plainly("Words are stamped, printed or cut out, one way on one piece."),
+            );
+            return None;
+        }
+        let (field, how) = *said.first()?;
+        let words = self.words(field)?;
+        let by_die = fields.get("by").is_some_and(|by| matches!(by.node, Node::Scalar(by) if tidy(&by.text) == "die"));
+        if how == How::DieCut && !by_die {
+            self.note(
+                Finding::error("missing-key", field.key, "die-cut words need a die", "no `by: die` here")
+                    .help("add 2 lines, `by: die` and its `margin`")
+                    .plainly("Words that are cut out need a die, and the piece does not say so."),
+            );
+        }
+        Some(Greeting { how, words })
     }
 
     /// Follows every relation and gives the pieces, the card base first. None if any piece is
@@ -146,7 +198,7 @@ impl<'a> Desk<'a> {
             pieces.push(Piece {
                 name: name.value.clone(),
                 span: name.span,
-                kind: PieceKind::Plain,
+                kind: draft.kind,
                 size,
                 shape_span: shape.span,
                 shape: shape.value,
@@ -159,7 +211,7 @@ impl<'a> Desk<'a> {
                 from_span,
                 upright: draft.upright,
                 per_card: draft.per_card,
-                stamp: draft.stamp,
+                greeting: draft.greeting,
                 side: draft.side.map_or(Side::Front, |side| side.value),
             });
         }
@@ -185,7 +237,7 @@ fn base(card: &CardDraft) -> Option<Piece> {
         from_span: from.span,
         upright: None,
         per_card: None,
-        stamp: None,
+        greeting: None,
         side: Side::Front,
     })
 }

@@ -57,6 +57,19 @@ struct WindowDraft {
     span: Span,
 }
 
+impl ShapeDraft {
+    /// Something bought, a rectangle or round.
+    pub(super) fn of_decoration(round: bool, size: Size) -> Self {
+        let form = match round {
+            false => Form::Rectangle,
+            true if size.width == size.height => Form::Circle,
+            true => Form::Oval,
+        };
+        let making = if round { Making::Punch { margin: 0 } } else { Making::ByHand };
+        Self { form, making, windows: Vec::new(), span: None }
+    }
+}
+
 impl<'a> Desk<'a> {
     /// `shape`, `by`, `margin` and `window` of a piece; none where one of them could not be read.
     pub(super) fn shape(&mut self, fields: &Fields<'a>) -> Option<ShapeDraft> {

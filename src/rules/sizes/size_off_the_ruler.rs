@@ -1,11 +1,12 @@
 //! A size is no whole step of the ruler.
 
-use crate::design::model::{Change, Extent, FixedRow, Measure, Of, Piece, PieceKind, Relation, Sheets, Stated};
+use crate::design::model::{Change, Extent, FixedRow, From, Measure, Of, Piece, PieceKind, Relation, Sheets, Stated};
 use crate::diagnostic::{Finding, Severity};
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::tell::{length, untwinned};
+use crate::shape::Making;
 use crate::source::Span;
 
 /// The rule.
@@ -27,7 +28,9 @@ fn check(project: &Project) -> Vec<Finding> {
         let help = format!("make it {}", nearest(size, ruler));
         findings.extend(off(size, ruler).map(|_| warn("card", card.span, &fact(size, ruler), ruler).help(help)));
     }
-    for piece in &design.pieces {
+    // What a die cuts, or what is bought, has the size that it has.
+    let cut_by_ruler = |piece: &&Piece| piece.shape.making == Making::ByHand && piece.from != From::Bought;
+    for piece in design.pieces.iter().filter(cut_by_ruler) {
         findings.extend(of_piece(project, piece, ruler));
     }
     // A kept leftover is among the pieces.
