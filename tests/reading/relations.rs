@@ -311,6 +311,18 @@ fn refused_relations_say_what_is_missing() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
+/// A text in quotes has its places too: between braces a comma asks for them.
+#[test]
+fn places_within_quotes_are_places() {
+    for quote in ['"', '\''] {
+        let size = format!("{{width: {quote}share of mat, 3 evenly with gap 1/0 in{quote}, height: 1 in}}");
+        let source = Source::new("quoted.yaml", cuts("inch", &[("mat", "4 x 5 in"), ("it", &size)]));
+        let (findings, _) = found(&source, Units::Inch);
+        let [finding] = findings.as_slice() else { panic!("{findings:#?}") };
+        assert_eq!((finding.code, source.slice(finding.primary.span)), ("bad-length", "1/0 in"));
+    }
+}
+
 /// Where a design asks for both systems, each length in a relation needs its twin, at its place.
 #[test]
 fn each_length_of_a_relation_needs_its_twin() {
