@@ -19,6 +19,7 @@ mod relations;
 mod repeats;
 mod ring;
 mod said;
+mod shape;
 mod sheets;
 mod sides;
 mod text;
@@ -26,6 +27,7 @@ mod turned;
 mod units;
 mod values;
 mod versions;
+mod window;
 
 use super::model::{Card, Design, PieceId};
 use super::nodes::Node;

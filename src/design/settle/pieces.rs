@@ -4,7 +4,8 @@ use super::desk::{Desk, Field};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
 use super::relations::{Around, Wanted};
-use crate::design::model::{From, PaperId, Piece, PieceKind, Side, Stated};
+use super::shape::ShapeDraft;
+use crate::design::model::{From, PaperId, Piece, PieceId, PieceKind, Side, Stated};
 use crate::design::nodes::Node;
 use crate::diagnostic::Finding;
 use crate::shape::{Form, Shape};
@@ -21,6 +22,7 @@ pub(super) struct PieceDraft {
     per_card: Option<u32>,
     stamp: Option<Spanned<String>>,
     side: Option<Spanned<Side>>,
+    shape: Option<ShapeDraft>,
 }
 
 impl PieceDraft {
@@ -61,8 +63,16 @@ impl<'a> Desk<'a> {
         counted: bool,
         has_card: bool,
     ) -> PieceDraft {
-        let mut draft = PieceDraft { wanted: None, from: None, upright: None, per_card: None, stamp: None, side: None };
-        let known = ["size", "from", "pattern", "side", "per card", "stamp"];
+        let mut draft = PieceDraft {
+            wanted: None,
+            from: None,
+            upright: None,
+            per_card: None,
+            stamp: None,
+            side: None,
+            shape: None,
+        };
+        let known = ["size", "from", "pattern", "side", "per card", "stamp", "shape", "by", "margin", "window"];
         let Some(fields) = self.fields(node, format!("the piece `{}`", name.value), name.span, &known) else {
             return draft;
         };
@@ -74,12 +84,16 @@ impl<'a> Desk<'a> {
             if tidy(text.value) == "varies" {
                 return Some((From::Varies, text.span));
             }
+            if let Some(from) = self.from_window(text, pieces, papers) {
+                return from.map(|from| (from, text.span));
+            }
             self.declared(text, papers, &["varies"]).map(|paper| (From::Paper(PaperId(paper)), text.span))
         });
         let patterns = [("upright", true), ("any", false)];
         draft.upright = fields.get("pattern").and_then(|field| self.word(field, &patterns)).map(|word| word.value);
         draft.stamp = fields.get("stamp").and_then(|field| self.words(field));
         draft.side = self.side(fields.get("side"));
+        draft.shape = self.shape(&fields);
         match (fields.get("per card"), counted) {
             (Some(field), true) => self.note(
                 Finding::error(
@@ -114,6 +128,7 @@ impl<'a> Desk<'a> {
         let sizes = self.follow(&wanted, names, front);
         let first = usize::from(card.is_some());
         let mut pieces = Vec::new();
+        let mut shaped = true;
         if let Some(card) = card {
             pieces.push(base(card)?);
         }
@@ -121,13 +136,20 @@ impl<'a> Desk<'a> {
             let (wanted, size_span) = draft.wanted?;
             let (from, from_span) = draft.from?;
             let size = size?;
+            let shape = self.settle_shape(draft.shape, &name.value, size, size_span);
+            shaped &= shape.is_some();
+            let Some(shape) = shape else { continue };
+            let from = match from {
+                From::Window(frame, window) => From::Window(PieceId(frame.0 + first), window),
+                other => other,
+            };
             pieces.push(Piece {
                 name: name.value.clone(),
                 span: name.span,
                 kind: PieceKind::Plain,
                 size,
-                shape: Shape::by_hand(Form::Rectangle, size.width.nm(), size.height.nm()),
-                shape_span: size_span,
+                shape_span: shape.span,
+                shape: shape.value,
                 size_span,
                 stated: match wanted {
                     Wanted::Outright(_) => Stated::Outright,
@@ -141,7 +163,7 @@ impl<'a> Desk<'a> {
                 side: draft.side.map_or(Side::Front, |side| side.value),
             });
         }
-        Some(pieces)
+        (shaped && self.fit_their_windows(&pieces)).then_some(pieces)
     }
 }
 
