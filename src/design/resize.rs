@@ -4,7 +4,7 @@
 //! that one follows by its own relation, and with the card follow its base and what leans on it.
 //! What the piece itself leans on stays, so its own border there is what changes.
 
-use super::model::{Design, Extent, Of, PieceId, PieceKind};
+use super::model::{Design, Extent, Of, Piece, PieceId, PieceKind};
 use crate::geometry::Point;
 use crate::length::{Length, Size};
 use crate::shape::{Form, Shape};
@@ -36,7 +36,7 @@ pub fn size_of(design: &Design, what: Resized) -> Option<Size> {
 }
 
 /// The design with a piece so much wider and higher, or narrower and lower. None where something
-/// would become nothing, or where there is no such thing.
+/// would become nothing or its shape could no longer be made, or where there is no such thing.
 #[must_use]
 pub fn resize(design: &Design, what: Resized, by_width: Length, by_height: Length) -> Option<Design> {
     let mut changed = design.clone();
@@ -58,7 +58,11 @@ pub fn resize(design: &Design, what: Resized, by_width: Length, by_height: Lengt
         piece.shape = reshaped(&piece.shape, piece.size);
     }
     let positive = |size: Size| size.width.nm() > 0 && size.height.nm() > 0;
-    (positive(size) && changed.pieces.iter().all(|piece| positive(piece.size))).then_some(changed)
+    let all = positive(size) && changed.pieces.iter().all(|piece| positive(piece.size));
+    // A circle that is only made wider is none any more.
+    let shaped = |piece: &Piece| piece.is_plain() || piece.shape.make().is_ok();
+    let mut both = changed.pieces.iter().zip(&design.pieces);
+    (all && both.all(|(new, old)| new.size == old.size || shaped(new))).then_some(changed)
 }
 
 /// The size of every piece, where some have one of their own and those that lean on them follow.
