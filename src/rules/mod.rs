@@ -9,7 +9,6 @@ mod hand;
 pub mod layers;
 pub mod papers;
 pub mod reading;
-pub mod shapes;
 pub mod sizes;
 mod tell;
 pub mod trimming;
@@ -67,10 +66,10 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::unit_on_the_card::RULE,
     &reading::no_inside::RULE,
     &reading::on_another_side::RULE,
-    &shapes::impossible_shape::RULE,
-    &shapes::impossible_window::RULE,
-    &shapes::no_such_window::RULE,
-    &shapes::larger_than_its_window::RULE,
+    &reading::impossible_shape::RULE,
+    &reading::impossible_window::RULE,
+    &reading::no_such_window::RULE,
+    &reading::larger_than_its_window::RULE,
     &sizes::size_off_the_ruler::RULE,
     &sizes::share_off_the_ruler::RULE,
     &sizes::nothing_to_hold::RULE,

@@ -223,7 +223,7 @@ const REFUSED: &[(&str, &str, &str, &str)] = &[
     ("mat less left 1/8", "missing-unit", "1/8", "say `1/8 in`"),
     ("matt less 1/8 in all round", "unknown-piece", "matt", "write `mat`"),
     ("half of mat", "bad-size", "half of mat", "`{width: half of mat, height: 1 in}`"),
-    ("as wide as mat less 1/4 in", "bad-size", "as wide as mat less 1/4 in", "say both sides"),
+    ("as wide as mat less 1/4 in", "bad-size", "as wide as mat less 1/4 in", "say the 2 sides"),
     ("mat", "bad-size", "mat", "`{width: as wide as mat, height: as high as mat}`"),
     (
         "mat less 1/8 in all round | mat less 3 mm all round",

@@ -240,7 +240,7 @@ impl<'a> Desk<'a> {
         };
         self.note(
             Finding::error("bad-size", text.span, format!("`{}` is not a size", text.value), label)
-                .help(format!("say both sides, such as `{help}`"))
+                .help(format!("say the 2 sides, such as `{help}`"))
                 .plainly("A size has a width and a height, and this says only one side."),
         );
     }

@@ -505,7 +505,7 @@ fn corners_told(fault: &RingFault, say: impl Fn(i64) -> String) -> (String, Stri
         ),
         RingFault::Crosses { first, second, at } | RingFault::Touches { first, second, at } => (
             format!(
-                "the lines from corner {} and from corner {} meet at {} across, {} up",
+                "lines {} and {} meet at {} across, {} up",
                 first + 1,
                 second + 1,
                 say(at.x),

@@ -7,7 +7,7 @@ use crate::rules::Rule;
 pub static RULE: Rule = Rule {
     code: "impossible-shape",
     severity: Severity::Error,
-    group: "shapes",
+    group: "reading",
     summary: "a shape that cannot be cut from its rectangle",
     page: include_str!("impossible_shape.md"),
     check: None,

@@ -7,7 +7,7 @@ use crate::rules::Rule;
 pub static RULE: Rule = Rule {
     code: "no-such-window",
     severity: Severity::Error,
-    group: "shapes",
+    group: "reading",
     summary: "a piece comes from a window that is not there",
     page: include_str!("no_such_window.md"),
     check: None,

@@ -7,7 +7,7 @@ use crate::rules::Rule;
 pub static RULE: Rule = Rule {
     code: "impossible-window",
     severity: Severity::Error,
-    group: "shapes",
+    group: "reading",
     summary: "a window that cannot be cut out of its piece",
     page: include_str!("impossible_window.md"),
     check: None,

@@ -7,7 +7,7 @@ use crate::rules::Rule;
 pub static RULE: Rule = Rule {
     code: "larger-than-its-window",
     severity: Severity::Error,
-    group: "shapes",
+    group: "reading",
     summary: "a piece is larger than the window that it comes from",
     page: include_str!("larger_than_its_window.md"),
     check: None,
