@@ -52,6 +52,7 @@ pub(crate) fn paper(name: &str, sheet: Size, pattern: Pattern, weight: Option<&s
         fixed: Fixed::default(),
         also: Vec::new(),
         ways: 1,
+        cells: None,
     }
 }
 
