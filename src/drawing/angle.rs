@@ -31,6 +31,8 @@ pub struct AngleMark {
     pub turn: Angle,
     /// Radius of the arc, nm on the page.
     pub radius: i64,
+    /// How far from the pivot the two directions begin: at nothing, or near an arc that stands outside.
+    pub start: i64,
     /// The degrees.
     pub text: String,
 }
@@ -52,7 +54,7 @@ impl AngleMark {
         };
         let steps = width.div_ceil(STEP).max(1);
         let line = |role, points| Item::Path { role, points, closed: false };
-        let ray = |angle| line(Role::Dimension, vec![self.pivot, self.at(angle, self.radius + PAST)]);
+        let ray = |angle| line(Role::Dimension, vec![self.at(angle, self.start), self.at(angle, self.radius + PAST)]);
         let mut items = vec![ray(self.from), ray(along(width))];
         let arc = (0..=steps).map(|n| self.at(along(width * n / steps), self.radius)).collect();
         items.push(line(Role::Dimension, arc));

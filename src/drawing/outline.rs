@@ -148,6 +148,15 @@ impl Outline {
         self.edges().any(|(from, to)| area.is_crossed(from, to))
     }
 
+    /// Whether an edge of it runs through `area`.
+    #[must_use]
+    pub fn divides(&self, area: Area) -> bool {
+        if self.rings.is_none() {
+            return self.area.overlaps(area) && !self.area.contains(area);
+        }
+        self.area.overlaps(area) && self.is_parted(area)
+    }
+
     /// Whether the two share an area.
     #[must_use]
     pub fn overlaps(&self, area: Area) -> bool {

@@ -74,7 +74,10 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
     }
     // What stands on the right is settled first: a piece that finds no ring there has it inside.
     let lens = borders.filter(|borders| part.dimensions && frame.scale.length(borders.least) < UNDER);
-    let blocked: Vec<(i64, i64)> = lens.iter().map(|borders| lens_stretch(outline, borders)).collect();
+    let lens_stretch = lens.iter().map(|borders| lens_stretch(outline, borders));
+    // No level leader runs through the degrees of a turn.
+    let degrees = turns.iter().map(|mark| (mark.figure.top - 900 * UM, mark.figure.bottom + 900 * UM));
+    let blocked: Vec<(i64, i64)> = lens_stretch.chain(degrees).collect();
     let named = if part.dimensions { named(project, frame, &ground, &copies) } else { Vec::new() };
     // Under the word at a top fold.
     let start = outline.top + if fold_edge == Some(Edge::Top) { 3600 * UM } else { 1000 * UM };
@@ -160,7 +163,7 @@ fn told(project: &Project, view: View, version: VersionId) -> Vec<words::Told> {
                 ring: design.ring(layer.piece),
                 name: layer.name.clone(),
                 count: layer.count(),
-                size,
+                size: size + &turns::form_told(&design.pieces[layer.piece.0].shape),
                 paper: layers::paper_of(project, id, version)
                     .map_or_else(String::new, |p| design.paper(p).name.clone()),
             }
@@ -468,5 +471,7 @@ fn named(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> V
 /// The angle of every turned layer that is seen.
 fn angle_marks(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Vec<Drawn> {
     let seen = project.design.layer_ids().filter(|id| shown(copies, *id).is_some());
-    seen.filter_map(|id| Some(turns::mark(project, ground, frame, id)?.draw())).collect()
+    let outlines: Vec<Outline> =
+        copies.iter().map(|copy| copy.outline(frame)).chain([frame.area(ground.rect).into()]).collect();
+    seen.filter_map(|id| Some(turns::mark(project, ground, frame, id, &outlines)?.draw())).collect()
 }

@@ -146,6 +146,70 @@ pub fn stepped(name: &str, each: &[String]) -> String {
     format!("{name} each {} from the one before", each.join(" and "))
 }
 
+/// `word moved 1/16 left and 1/16 up`.
+#[must_use]
+pub fn shifted(name: &str, each: &[String]) -> String {
+    format!("{name} moved {}", each.join(" and "))
+}
+
+/// `leaf laid again, mirrored left to right`.
+#[must_use]
+pub fn mirrored(name: &str, left_to_right: bool) -> String {
+    format!("{name} laid again, mirrored {}", if left_to_right { "left to right" } else { "top to bottom" })
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub const fn right_triangle() -> &'static str {
+    ", a right triangle"
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub const fn diamond() -> &'static str {
+    ", a diamond"
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub const fn circle() -> &'static str {
+    ", a circle"
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub const fn oval() -> &'static str {
+    ", an oval"
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub fn many_corners(corners: usize) -> String {
+    format!(", an outline of {corners} corners")
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub fn rounded(corners: usize) -> String {
+    if corners == 1 { ", 1 corner rounded".to_owned() } else { format!(", {corners} corners rounded") }
+}
+
+/// An end of a strip, after its size.
+#[must_use]
+pub fn ended(fishtail: bool, edge: &str) -> String {
+    format!(", {} at the {edge}", if fishtail { "a fishtail" } else { "a point" })
+}
+
+/// Its windows, after its size; nothing where it has none.
+#[must_use]
+pub fn windows(count: usize) -> String {
+    match count {
+        0 => String::new(),
+        1 => ", with a window".to_owned(),
+        _ => format!(", with {count} windows"),
+    }
+}
+
 /// A turn's pivot.
 #[must_use]
 pub const fn its_middle() -> &'static str {

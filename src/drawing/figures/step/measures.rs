@@ -7,6 +7,7 @@ use crate::drawing::figures::front::number;
 use crate::drawing::figures::layers::Copy;
 use crate::drawing::figures::turns;
 use crate::drawing::figures::view::Ground;
+use crate::drawing::outline::Outline;
 use crate::drawing::scale::Frame;
 use crate::geometry::{Edge, Rect};
 use crate::project::Project;
@@ -31,7 +32,9 @@ impl Measures {
         let face = ground.rect;
         let (onto, block) = (ground.rect_of(layer.face, placed.onto), ground.rect_of(layer.face, placed.block));
         let mut found = Self { dimensions: Vec::new(), border: None, told: turns::told(project, id), angle: None };
-        found.angle = turns::mark(project, ground, frame, id).map(|mark| mark.draw());
+        let outlines: Vec<Outline> =
+            copies.iter().map(|copy| copy.outline(frame)).chain([frame.area(face).into()]).collect();
+        found.angle = turns::mark(project, ground, frame, id, &outlines).map(|mark| mark.draw());
         // A ruler laid along the card measures nothing of what lies at an angle to it.
         if !placed.is_straight() {
             return found;

@@ -213,6 +213,7 @@ impl<'a> Picture<'a> {
         let measures = Measures::read(self.project, &self.ground, frame, layer, &copies);
         let mut drawn: Vec<Drawn> = measures.dimensions.iter().map(Dimension::draw).collect();
         let mut plates: Vec<Area> = drawn.iter().map(|drawn| drawn.area.grown(800 * UM)).collect();
+        let is_turned = measures.angle.is_some();
         if let Some(angle) = measures.angle {
             plates.extend(AngleMark::plates(&angle));
             drawn.push(angle);
@@ -236,6 +237,11 @@ impl<'a> Picture<'a> {
         let pile = Pile { project: self.project, frame, copies: &copies, version: self.version };
         pile.draw(&mut self.canvas, role, is_new, &plates);
         let mut busy = (HEIGHT, 0);
+        if is_turned {
+            let heights = drawn.iter().map(|drawn| (drawn.figure.top, drawn.figure.bottom));
+            busy =
+                heights.fold(busy, |busy, (top, bottom)| (busy.0.min(top + 3000 * UM), busy.1.max(bottom - 3500 * UM)));
+        }
         for Drawn { items, area, figure } in drawn {
             self.canvas.items.extend(items);
             self.canvas.taken.push(figure);
@@ -410,7 +416,7 @@ impl<'a> Picture<'a> {
             busy = (word.top, word.bottom);
         }
         let named = if is_face_down {
-            self.put_back_word(frame, &copies, to);
+            self.put_back_word(frame, &copies, &own, to);
             let cut_off = own.iter().filter_map(|copy| {
                 let off = copy.region.difference(copy.kept.as_ref()?);
                 Some(Copy { rect: off.bounds()?, region: off, ..copy.clone() })
@@ -426,15 +432,26 @@ impl<'a> Picture<'a> {
         Some(words::trim_step(&self.told(layer), &self.name_of(to), is_face_down))
     }
 
-    /// The word in a unit that lies face down.
-    fn put_back_word(&mut self, frame: Frame, copies: &[Copy], to: Onto) {
+    /// The word in a unit that lies face down, beside what is trimmed.
+    fn put_back_word(&mut self, frame: Frame, copies: &[Copy], own: &[Copy], to: Onto) {
         let Some(copy) = copies.iter().find(|copy| Onto::Layer(copy.layer) == to) else { return };
         let outline = copy.outline(frame);
-        let middle = outline.area().middle();
-        let room =
-            text_area(Lettering::Small, centred(Lettering::Small, middle), Anchor::Middle, false, words::face_down());
-        if outline.contains(room.grown(800 * UM)) && self.canvas.is_free(room, 800 * UM) {
-            self.canvas.centred_text(Lettering::Small, middle, words::face_down());
+        let strips: Vec<Outline> = own.iter().map(|copy| copy.outline(frame)).collect();
+        let word = words::face_down();
+        let area = outline.area();
+        let spots = (2..=8).flat_map(|down| [4, 3, 5].map(|over| (over, down)));
+        let mut spots: Vec<At> = spots
+            .map(|(over, down)| At::new(area.left + area.width() * over / 8, area.top + area.height() * down / 10))
+            .collect();
+        let middle = area.middle();
+        spots.sort_by_key(|at| (at.x - middle.x).abs() + (at.y - middle.y).abs());
+        let spot = spots.into_iter().find(|spot| {
+            let at = centred(Lettering::Small, *spot);
+            let room = text_area(Lettering::Small, at, Anchor::Middle, false, word).grown(800 * UM);
+            outline.contains(room) && !strips.iter().any(|strip| strip.overlaps(room)) && self.canvas.is_free(room, 0)
+        });
+        if let Some(spot) = spot {
+            self.canvas.centred_text(Lettering::Small, spot, word);
         }
     }
 
@@ -526,7 +543,10 @@ impl<'a> Picture<'a> {
         let size = design.piece(piece).size;
         let (width, height) = (size.width.nm(), size.height.nm());
         let scale = Scale::to_fit(width, height, WIDTH - 4000 * UM, 26_000 * UM);
-        let past = 2500 * UM;
+        let words_high = text::width(Lettering::Word, words::fold_kind(true)) + 2400 * UM;
+        // Words stand along the lines, above a base too low for them.
+        let is_low = scale.length(height) < words_high + 8000 * UM;
+        let past = if is_low { words_high } else { 2500 * UM };
         let area = Area::at(LEFT, past + 500 * UM, scale.length(width), scale.length(height));
         self.canvas.area(Role::Layer, area);
         let mut levels = Vec::new();
@@ -536,8 +556,9 @@ impl<'a> Picture<'a> {
             let role = if score.mountain { Role::Fold } else { Role::Valley };
             self.canvas.line(role, At::new(x, area.top - past), At::new(x, area.bottom));
             let word = words::fold_kind(score.mountain);
-            let at = At::new(x - 900 * UM, area.top + 1200 * UM + text::width(Lettering::Word, word));
-            self.canvas.turned_text(Lettering::Word, at, Anchor::Start, word);
+            let long = text::width(Lettering::Word, word);
+            let foot = if is_low { area.top - 1000 * UM } else { area.top + 1200 * UM + long };
+            self.canvas.turned_text(Lettering::Word, At::new(x - 900 * UM, foot), Anchor::Start, word);
             let text = number(self.project, score.at);
             told.push(words::score_told(word, &text));
             levels.push(Dimension::level((area.left, x), (area.bottom, area.bottom), 0, text));
