@@ -4,6 +4,7 @@
 //! Takes a project, gives lines of text. Must never measure anything anew.
 
 mod papers;
+mod sizes;
 
 use crate::design::model::{
     Along, Arrangement, Design, Fold, Glue, LayerId, Onto, PieceId, PieceKind, Side, VersionId,
@@ -34,6 +35,9 @@ pub fn read_back(project: &Project) -> Vec<String> {
         lines.push(format!("Each base is cut {base} from {}.", design.paper(card.from).name));
     }
     lines.extend(design.version_ids().filter_map(|id| version(design, id)));
+    if design.has_front {
+        lines.extend(sizes::related(project));
+    }
     lines.extend(design.layer_ids().map(|id| layer(project, id)));
     if !design.has_front {
         let written = |id: &PieceId| !matches!(design.piece(*id).kind, PieceKind::Kept { .. });
@@ -105,6 +109,7 @@ fn layer(project: &Project, id: LayerId) -> String {
             Glue::Tape => "tape",
             Glue::Liquid => "liquid glue",
             Glue::Foam => "foam",
+            Glue::Dot => "glue dots",
         }
         .to_owned()
     }));
@@ -189,5 +194,6 @@ fn trimmed(project: &Project, id: LayerId) -> Option<String> {
 fn piece(project: &Project, id: PieceId) -> String {
     let design = &project.design;
     let piece = design.piece(id);
-    format!("{}: {}, {} a card.", piece.name, piece.size.in_units(project.units()), design.per_card(id))
+    let from = sizes::come_from(project, id).map_or_else(|| ",".to_owned(), |from| format!(", {from};"));
+    format!("{}: {}{from} {} a card.", piece.name, piece.size.in_units(project.units()), design.per_card(id))
 }

@@ -237,7 +237,7 @@ fn the_words_of_a_step_are_the_layout_and_the_design() {
                 assert_eq!(placed.shows(edge), stated.nm(), "{name}: {}", layer.name);
                 assert!(words.contains(&stated.number(project.units())), "{name}: `{words}` lacks {stated}");
             }
-            if let Stated::PieceLess(_, border) | Stated::CardLess(border) = design.piece(layer.piece).stated {
+            if let Stated::AllRound { border, .. } = design.piece(layer.piece).stated {
                 assert!(words.contains(&border.number(project.units())), "{name}: `{words}` lacks {border}");
             }
         }

@@ -4,6 +4,8 @@ mod broken;
 mod faults;
 mod hostile;
 mod papers;
+mod relation_laws;
+mod relations;
 mod settled;
 mod sound;
 

@@ -53,7 +53,7 @@ impl Sequence<'_> {
 
     fn stamping(&mut self) {
         for piece in self.design.piece_ids() {
-            if self.design.piece(piece).stamp.is_some() {
+            if self.design.piece(piece).stamp().is_some() {
                 let times = self.design.per_card(piece) * self.cards();
                 self.push(Work::Stamping, Action::Stamp { piece }, times);
             }

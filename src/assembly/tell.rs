@@ -261,7 +261,7 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
             Line::new()
         }
         Action::Stamp { piece } => {
-            let what = design.piece(*piece).stamp.as_ref().map_or("", |stamp| stamp.value.as_str());
+            let what = design.piece(*piece).stamp().map_or("", |stamp| stamp.value.as_str());
             making::stamp(named(design, *piece), what)
         }
         Action::ScoreAndFold { piece } => score(design, *piece),
@@ -385,6 +385,7 @@ fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
         Some(Glue::Tape) => Fixed::Tape,
         Some(Glue::Liquid) => Fixed::Liquid,
         Some(Glue::Foam) => Fixed::Foam,
+        Some(Glue::Dot) => Fixed::Dots,
     };
     let (columns, rows) = layer.arrangement.columns_rows();
     let (across, down) = layer.arrangement.gaps(design.units);

@@ -6,6 +6,7 @@ use crate::design::model::{Design, From, Paper, PaperId, Pattern, PieceId, Piece
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Size, Units};
 
+use super::halves::halves;
 use super::search::problem::Hand;
 
 /// Everything wanted from one paper.
@@ -110,7 +111,12 @@ pub fn demand_for(design: &Design, cards: &[u32]) -> Vec<PaperDemand> {
 }
 
 /// How many of a piece each version takes from a paper, and which side of it they show.
-fn shares(design: &Design, id: PieceId, paper: PaperId, cards: &[u32]) -> Vec<(Side, Option<VersionId>, u32)> {
+pub(super) fn shares(
+    design: &Design,
+    id: PieceId,
+    paper: PaperId,
+    cards: &[u32],
+) -> Vec<(Side, Option<VersionId>, u32)> {
     let piece = design.piece(id);
     let per_card = design.per_card(id);
     match piece.from {
@@ -135,9 +141,15 @@ fn shares(design: &Design, id: PieceId, paper: PaperId, cards: &[u32]) -> Vec<(S
 
 fn wanted_from(design: &Design, paper: PaperId, cards: &[u32]) -> Vec<Wanted> {
     let mut wanted = Vec::new();
+    let shared = halves(design, paper, cards);
     for id in design.piece_ids() {
         let piece = design.piece(id);
-        let shares = shares(design, id, paper, cards);
+        let shares = match shared.iter().find(|halves| halves.piece == id) {
+            Some(halves) => vec![(halves.side, None, halves.rectangles)],
+            // The other halves come from rectangles of the first.
+            None if shared.iter().any(|halves| halves.other.is_some_and(|(other, _)| other == id)) => continue,
+            None => shares(design, id, paper, cards),
+        };
         for side in [Side::Front, Side::Back] {
             let of_side = shares.iter().filter(|(other, _, count)| *other == side && *count > 0);
             let versions: Vec<_> = of_side.map(|(_, version, count)| (*version, *count)).collect();
@@ -154,14 +166,14 @@ fn wanted_from(design: &Design, paper: PaperId, cards: &[u32]) -> Vec<Wanted> {
             };
             let free = sides.iter().all(|&side| pattern_of(design.paper(paper), side) == Pattern::Any);
             let quarter = free && !upright;
-            wanted.push(Wanted { piece: id, size: piece.size, side, quarter, versions });
+            wanted.push(Wanted { piece: id, size: piece.blank(), side, quarter, versions });
         }
     }
     wanted
 }
 
 /// The pattern of a side of a paper.
-fn pattern_of(paper: &Paper, side: Side) -> Pattern {
+pub(super) fn pattern_of(paper: &Paper, side: Side) -> Pattern {
     match (side, paper.back) {
         (Side::Back, Some(back)) => back.pattern,
         _ => paper.pattern,
@@ -200,7 +212,7 @@ fn sheets_of(design: &Design, id: PaperId) -> Vec<SheetsAtHand> {
 fn fixed_cuts(design: &Design, paper: &Paper) -> Option<Vec<(FixedCut, Vec<PieceId>)>> {
     let mut all: Vec<(FixedCut, Vec<PieceId>)> = Vec::new();
     for along in &paper.fixed.edges {
-        let size = design.piece(along.piece).size;
+        let size = design.piece(along.piece).blank();
         let measure = if along.edge.is_side() { size.width.nm() } else { size.height.nm() };
         match all.iter_mut().find(|(cut, _)| cut.from == along.edge) {
             Some((cut, _)) if cut.measure != measure => return None,

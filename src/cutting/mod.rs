@@ -2,6 +2,7 @@
 
 pub mod alternatives;
 pub mod demand;
+pub mod halves;
 pub mod json;
 pub mod lay;
 pub mod more;

@@ -3,6 +3,7 @@
 //! Sheet coordinates: origin at the lower left of the sheet as it lies with its "up" upward, x to
 //! the right, y upward, nanometres. An edge strip beside the sheet is part of it.
 
+use super::halves;
 use crate::design::model::{Design, From, PaperId, PieceId, PieceKind, VersionId};
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Size, Units};
@@ -332,6 +333,11 @@ fn wanted(design: &Design, paper: PaperId, piece: PieceId) -> u32 {
     let settled = design.piece(piece);
     if let PieceKind::Kept { count, .. } = settled.kind {
         return count;
+    }
+    let rectangles: Option<u32> =
+        halves::of_piece(design, piece, paper).map(|halves| if halves.piece == piece { halves.rectangles } else { 0 });
+    if let Some(rectangles) = rectangles {
+        return rectangles;
     }
     let cards = match settled.from {
         From::Window(..) | From::Bought => 0,

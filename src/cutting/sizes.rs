@@ -34,7 +34,7 @@ pub struct SizeTable {
     pub ways: Ways,
     /// The workshop's ruler.
     pub step: Length,
-    /// Pieces that follow with their borders, in the order of the design.
+    /// Pieces that follow as their sizes say, in the order of the design.
     pub follow: Vec<PieceId>,
     /// The rows, smallest first, one of them of no steps; sizes at which something would be nothing
     /// have none.

@@ -2,14 +2,16 @@
 //! is wrong. It shares no code with the search or the order: sheets, strips, demand, rules and
 //! totals are worked out here once more, from the design alone.
 
+mod rectangles;
 mod slack;
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
-use crate::design::model::{Design, From, PaperId, Pattern, PieceId, PieceKind, Side, VersionId};
+use crate::design::model::{Design, From, PaperId, Pattern, Piece, PieceId, PieceKind, Side, VersionId};
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Units};
+use crate::shape::Making;
 
 /// Something wrong with a plan. No plan of the program has one; a plan with one is not printed.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -50,6 +52,15 @@ struct Replay<'s> {
     loose: BTreeMap<PartId, Rect>,
     made: BTreeSet<PartId>,
     next: u32,
+}
+
+/// Width and height of what the trimmer cuts for a piece: a die or punch needs paper all round.
+const fn trimmed(piece: &Piece) -> (i64, i64) {
+    let margin = match piece.shape.making {
+        Making::ByHand => 0,
+        Making::Die { margin } | Making::Punch { margin } => margin,
+    };
+    (piece.size.width.nm() + 2 * margin, piece.size.height.nm() + 2 * margin)
 }
 
 impl Referee<'_> {
@@ -268,8 +279,8 @@ impl Referee<'_> {
         let mut rows = replay.sheet.cuts.iter().skip(usize::from(strip.is_some()));
         let mut edges: Vec<Edge> = Vec::new();
         for along in &paper.fixed.edges {
-            let size = self.design.pieces[along.piece.0].size;
-            let depth = if along.edge.is_side() { size.width.nm() } else { size.height.nm() };
+            let (width, height) = trimmed(&self.design.pieces[along.piece.0]);
+            let depth = if along.edge.is_side() { width } else { height };
             if !edges.contains(&along.edge) {
                 edges.push(along.edge);
                 self.next_row(&mut rows, &mut usable, (along.edge, depth, 1), &mut faults);
@@ -343,7 +354,7 @@ impl Referee<'_> {
         let Some(wanted) = self.design.pieces.get(piece.0) else {
             return self.fault(format!("{here} is no piece of the design"));
         };
-        let (mut width, mut height) = (wanted.size.width.nm(), wanted.size.height.nm());
+        let (mut width, mut height) = trimmed(wanted);
         if turns % 2 == 1 {
             std::mem::swap(&mut width, &mut height);
         }
@@ -373,6 +384,13 @@ impl Referee<'_> {
                 (From::Varies, Some(version)) => self.design.versions.get(version.0).and_then(|version| {
                     version.papers.iter().find(|(other, _)| *other == piece).map(|(_, paper)| *paper)
                 }),
+                // Triangles share rectangles whatever their version.
+                (From::Varies, None) if rectangles::right_angle(self.design, piece).is_some() => {
+                    let all = self.design.versions.iter().flat_map(|version| &version.papers);
+                    all.filter(|(other, _)| *other == piece)
+                        .map(|(_, paper)| *paper)
+                        .find(|paper| *paper == replay.sheet.paper)
+                }
                 _ => None,
             };
         if from != Some(replay.sheet.paper) {
@@ -441,6 +459,12 @@ impl Referee<'_> {
                 }
             }
         }
+        let pairs = rectangles::in_rectangles(self.design, &mut wanted, |paper, piece, shares| {
+            let two_sided = self.design.papers[paper.0].back.is_some();
+            let stated = self.design.pieces[piece.0].side;
+            let alike = shares.iter().all(|(version, _)| self.side(piece, *version) == stated);
+            (alike || !two_sided).then_some(if two_sided { stated } else { Side::Front })
+        });
         for (&(paper, piece), versions) in &wanted {
             let short = missing.remove(&(paper, piece)).unwrap_or(0);
             let sheets: usize = self.plan.sheets.iter().filter(|s| s.paper == paper).map(|s| s.numbers.len()).sum();
@@ -477,11 +501,11 @@ impl Referee<'_> {
         if !missing.is_empty() {
             self.fault("something is said to be missing that is not wanted".to_owned());
         }
-        self.cards();
+        self.cards(&pairs);
     }
 
     /// The cards that the pieces make.
-    fn cards(&mut self) {
+    fn cards(&mut self, pairs: &rectangles::Pairs) {
         let mut have: BTreeMap<(PieceId, Option<VersionId>), u64> = BTreeMap::new();
         for sheet in &self.plan.sheets {
             for part in &sheet.parts {
@@ -495,6 +519,17 @@ impl Referee<'_> {
         for piece in self.design.piece_ids() {
             let per = u64::from(self.design.per_card(piece));
             if per == 0 {
+                continue;
+            }
+            let own = pairs.iter().find(|((_, first), other)| *first == piece || **other == Some(piece));
+            if let Some((&(_, first), other)) = own {
+                // What the rectangles give is counted above; of those that vary, each version's share is.
+                if let From::Paper(_) = self.design.pieces[piece.0].from {
+                    let got = have.get(&(first, None)).copied().unwrap_or(0);
+                    let both = other.map_or(0, |other| u64::from(self.design.per_card(other)));
+                    let each = u64::from(self.design.per_card(first)) + both;
+                    shared = shared.min(2 * got / each.max(1));
+                }
                 continue;
             }
             match self.design.pieces[piece.0].from {

@@ -4,12 +4,15 @@
 //! the designer states. Must never know where a layer lies or how paper is cut.
 
 mod papers;
+mod relations;
 
 use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 pub use papers::{AlongEdge, Also, Back, EdgeStrip, Fixed, FixedRow, Paper, Pattern, Sheets, Side, TurnedOver};
+pub(crate) use relations::edges_of;
+pub use relations::{Change, Extent, Measure, Of, Relation, Stated};
 
 /// An index into [`Design::papers`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -343,17 +346,6 @@ pub enum PieceKind {
     },
 }
 
-/// Where a size comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Stated {
-    /// Written outright, or the base's own.
-    Outright,
-    /// The card front less a border.
-    CardLess(Length),
-    /// Another piece less a border.
-    PieceLess(PieceId, Length),
-}
-
 /// What paper a piece is cut from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum From {
@@ -395,13 +387,39 @@ pub struct Piece {
     pub upright: Option<bool>,
     /// How many a card needs; only in a file without layers.
     pub per_card: Option<u32>,
-    /// What is stamped on it before it is glued, in the designer's words.
-    pub stamp: Option<Spanned<String>>,
+    /// The words on it, if any.
+    pub greeting: Option<Greeting>,
     /// Which side of double-sided paper it shows.
     pub side: Side,
 }
 
+/// Words on a piece, or cut from it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Greeting {
+    /// How they come there.
+    pub how: How,
+    /// What they say, in the designer's words.
+    pub words: Spanned<String>,
+}
+
+/// How words come on a piece.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum How {
+    /// Stamped before the piece is glued.
+    Stamped,
+    /// Printed before the paper is cut.
+    Printed,
+    /// The piece is the words, cut out with a die.
+    DieCut,
+}
+
 impl Piece {
+    /// What is stamped on it before it is glued.
+    #[must_use]
+    pub fn stamp(&self) -> Option<&Spanned<String>> {
+        self.greeting.as_ref().filter(|greeting| greeting.how == How::Stamped).map(|greeting| &greeting.words)
+    }
+
     /// The rectangle that the trimmer cuts: the size, with the margin that a die or punch needs.
     #[must_use]
     pub fn blank(&self) -> Size {
@@ -636,6 +654,8 @@ pub enum Glue {
     Liquid,
     /// Foam squares or foam tape: the layer stands off.
     Foam,
+    /// Glue dots.
+    Dot,
 }
 
 /// One layer: one piece, or several copies of it laid together.

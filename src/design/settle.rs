@@ -3,8 +3,10 @@
 //! Takes a [`Node`] tree, gives a [`Design`] for one system of units and everything that is wrong
 //! with it, each fault in its place. Must never know where a layer comes to lie or how paper is cut.
 
+mod decorations;
 mod desk;
 mod extras;
+mod faces;
 mod fixed;
 mod front;
 mod head;
@@ -15,26 +17,34 @@ mod names;
 mod papers;
 mod pieces;
 mod placing;
+mod relations;
+mod repeats;
+mod ring;
 mod said;
+mod shape;
 mod sheets;
 mod sides;
 mod text;
+mod turned;
 mod units;
 mod values;
 mod versions;
+mod window;
 
-use super::model::{Card, Design, PieceId};
+use super::model::{Card, Design, Face, PieceId};
 use super::nodes::Node;
 use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 use desk::Desk;
+use faces::Lists;
 pub use heard::Heard;
+use repeats::Room;
 pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
-const KEYS: [&str; 16] = [
+const KEYS: [&str; 20] = [
     "title",
     "month",
     "designer",
@@ -47,6 +57,10 @@ const KEYS: [&str; 16] = [
     "pieces",
     "versions",
     "front",
+    "inside",
+    "back",
+    "envelope",
+    "decorations",
     "notes",
     "leftovers",
     "supplies",
@@ -139,13 +153,17 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let field = desk.required(&top, "papers", "{white: {sheets: 4 of letter}}");
     let (mut paper_names, paper_nodes) = desk.paper_names(field);
     let field = desk.required(&top, "pieces", "{tag: {size: 2 x 3 in, from: white}}");
-    let (piece_names, piece_nodes) = desk.piece_names(field, card_field.is_some());
+    let (mut piece_names, piece_nodes) = desk.piece_names(field, card_field.is_some());
+    let decorations = desk.decoration_names(top.get("decorations"), &mut piece_names);
     let (papers, kept) = desk.papers(&mut paper_names, paper_nodes, &piece_names, card_field.map(|field| field.key));
     let card = card_field.and_then(|field| desk.card(field, &paper_names));
 
     let mut drafts = Vec::new();
     for (name, node) in piece_names.list.iter().zip(piece_nodes) {
         drafts.push(desk.piece(name, node, &piece_names, &paper_names, !for_cuts, card_field.is_some() || !for_cuts));
+    }
+    for (name, node) in &decorations {
+        drafts.push(desk.decoration(name, node));
     }
     let declared = Declared { pieces: &piece_names, drafts: &drafts, papers: &paper_names, first };
     let versions = desk.versions(top.get("versions"), cards, &declared);
@@ -154,7 +172,18 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     }
     let pieces = desk.settle_pieces(drafts, &piece_names, card.as_ref());
 
-    let layers = desk.layers(top.get("front"), &piece_names);
+    let fold = card.as_ref().and_then(|card| card.fold);
+    let mut lists = Lists { lists: Vec::new(), fold };
+    lists.lists.extend(top.get("front").map(|field| (field, Face::Front)));
+    let inside = top.get("inside").filter(|field| desk.inside_of(*field, fold));
+    lists.lists.extend(inside.map(|field| (field, Face::Inside(None))));
+    lists.lists.extend(top.get("back").map(|field| (field, Face::Back)));
+    let envelope = top.get("envelope").map(|field| desk.envelope(field));
+    let envelope = envelope.map(|mut draft| {
+        lists.lists.append(&mut draft.lists);
+        draft.envelope
+    });
+    let layers = desk.layers(&lists, &piece_names);
     if let Some(field) =
         top.get("front").filter(|field| matches!(field.node, Node::List(list) if list.items.is_empty()))
     {
@@ -165,7 +194,8 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         );
         return None;
     }
-    let front = desk.front(&layers, first);
+    let sized = card.as_ref().and_then(|card| Some((card.size?.0, card.fold?)));
+    let front = desk.front(&layers, first, Room { pieces: pieces.as_deref(), card: sized });
     let notes = desk.notes(top.get("notes"), &layers);
     let leftovers = desk.leftovers(top.get("leftovers"), &paper_names);
     let supplies = desk.texts(top.get("supplies"));
@@ -183,6 +213,10 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let title = title.flatten().unwrap_or_else(|| Spanned::new(stem.to_owned(), Span::default()));
     let month = month.flatten();
     let (papers, mut pieces, front) = (papers?, pieces?, front?);
+    let envelope = match envelope {
+        Some(envelope) => Some(envelope?),
+        None => None,
+    };
     let has_front = top.get("front").is_some();
     if (has_front != card.is_some()) || papers.is_empty() || (has_front && month.is_none()) {
         return None;
@@ -205,7 +239,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         pieces,
         versions,
         layers: front,
-        envelope: None,
+        envelope,
         notes,
         leftovers,
         supplies,

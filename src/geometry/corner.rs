@@ -23,10 +23,10 @@ impl Corner {
     #[must_use]
     pub const fn word(self) -> &'static str {
         match self {
-            Self::LowerLeft => "lower left",
-            Self::LowerRight => "lower right",
-            Self::UpperRight => "upper right",
-            Self::UpperLeft => "upper left",
+            Self::LowerLeft => "bottom left",
+            Self::LowerRight => "bottom right",
+            Self::UpperRight => "top right",
+            Self::UpperLeft => "top left",
         }
     }
 

@@ -69,7 +69,7 @@ pub(crate) fn piece(name: &str, size: Size, from: From) -> Piece {
         from_span: NOWHERE,
         upright: None,
         per_card: None,
-        stamp: None,
+        greeting: None,
         side: Side::Front,
     }
 }

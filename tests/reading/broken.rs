@@ -95,6 +95,48 @@ pub(crate) const BROKEN: &[Broken] = &[
         &[("size: reed less", "circular-size")],
     ),
     reed(&[("card less 4 mm", "field less 4 mm")], &[("field less 4 mm", "circular-size")]),
+    // Sizes by relation.
+    lantern(
+        &[("size: 1 x 1 3/4 in | 25 x 44 mm", "size: {width: 1 in | 25 mm, hight: 1 in | 25 mm}")],
+        &[("hight", "missing-key"), ("hight", "unknown-key")],
+    ),
+    lantern(
+        &[("size: 1 x 1 3/4 in | 25 x 44 mm", "size: {width: as wide as mat less 1/4 in, height: half of rial}")],
+        &[("less 1/4 in,", "missing-twin"), ("half of rial", "unknown-piece")],
+    ),
+    lantern(
+        &[(
+            "    size: 1 x 1 3/4 in | 25 x 44 mm\n",
+            "    size:\n      width: share of panel, 3 evenly with gap 1/4 in\n      height: rest of panel\n",
+        )],
+        &[("share of panel", "missing-twin"), ("rest of panel", "bad-size")],
+    ),
+    lantern(
+        &[("size: card less 1/8 in | 3 mm all round", "size: card less left 1/8 in | 3 mm, lft 1/4 in | 6 mm")],
+        &[("lft", "bad-word")],
+    ),
+    lantern(
+        &[
+            (
+                "    size: 1 x 1 3/4 in | 25 x 44 mm\n",
+                "    size:\n      width: as high as rail\n      height: half of mat\n",
+            ),
+            (
+                "    size: 4 1/2 x 1/4 in | 115 x 6 mm\n",
+                "    size:\n      width: 9 mm\n      height: as wide as lantern\n",
+            ),
+        ],
+        &[("as high as rail", "circular-size"), ("width: 9 mm", "missing-twin")],
+    ),
+    reed(
+        &[("size: 6 x 90 mm", "size: {width: 6 mm, height: as high as field less 140 mm}")],
+        &[("less 140 mm", "size-not-positive")],
+    ),
+    reed(
+        &[("size: 6 x 90 mm", "size: {width: share of field, 4 evenly with gap 3 mm, height: 90 mm}")],
+        &[("4 evenly", "yaml-surprise")],
+    ),
+    reed(&[("card less 4 mm all round", "card less 4 mm al round")], &[("al round", "bad-size")]),
     // Counts, months, words.
     reed(&[("cards: 6", "cards: six")], &[("cards: six", "bad-count")]),
     reed(&[("cards: 6", "cards: 0")], &[("cards: 0", "bad-count")]),
@@ -110,7 +152,7 @@ pub(crate) const BROKEN: &[Broken] = &[
         &[("fold: top", "fold: left"), ("pattern: two-way", "pattern: twoway"), ("glue: foam", "glue: foma")],
         &[("fold: left", "bad-word"), ("pattern: twoway", "bad-word"), ("glue: foma", "bad-word")],
     ),
-    reed(&[("turned: quarter right", "turned: 90")], &[("turned: 90", "bad-word")]),
+    reed(&[("turned: quarter right", "turned: 90")], &[("turned: 90", "bad-turn")]),
     reed(&[("shows: 8 mm right, 8 mm top", "shows: 8 mm right, 8 mm rop")], &[("8 mm rop", "bad-word")]),
     lantern(&[("at the bottom, beside", "at the bottom")], &[("at the bottom", "bad-word")]),
     lantern(

@@ -62,7 +62,7 @@ fn a_kept_leftover_is_a_piece_and_a_paper() {
 
     let kept = piece(&design, "tag paper");
     assert_eq!(kept.kind, PieceKind::Kept { paper: PaperId(3), count: 1 });
-    assert_eq!((kept.from, kept.stated), (From::Paper(PaperId(0)), Stated::Outright));
+    assert_eq!((kept.from, &kept.stated), (From::Paper(PaperId(0)), &Stated::Outright));
     assert_eq!(kept.size, Size::new(Length::inch(9, 4), Length::inch(11, 2)));
     assert_eq!((kept.per_card, design.per_card(PieceId(4)), kept.side), (None, 0, Side::Front));
     assert_eq!(piece(&design, "strip paper").kind, PieceKind::Kept { paper: PaperId(4), count: 2 });

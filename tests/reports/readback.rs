@@ -50,6 +50,7 @@ fn every_border_and_gap_is_read_back() {
     let expected = [
         "Kite, metric edition: 3 cards of 100 x 140 mm, folded at the top.",
         "Each base is cut 100 x 280 mm from white.",
+        "mat: 88 x 128 mm, the card less 6 mm all round.",
         "mat: 88 x 128 mm, on the card; 6 mm shows all round; tape.",
         "  tag: 3 of 20 x 30 mm in a row, on the mat; 6 mm shows at the left and right, 10 mm at the top, \
          88 mm at the bottom; 8 mm between them; foam.",
@@ -59,10 +60,10 @@ fn every_border_and_gap_is_read_back() {
     assert_eq!(lines[..expected.len()], expected);
     // Two bases of 100 x 280 mm come side by side from a sheet of A4. Two sheets are cut alike, which
     // is one diagram and gives a base to spare.
-    assert_eq!(lines[5], "white: 2 of 3 sheets (210 x 297 mm) give 4 bases, 1 base of them spare; 1 sheet to spare.");
-    assert_eq!(lines[6], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
-    assert!(lines[7].contains("3 sheets"), "{}", lines[7]);
-    assert_eq!(lines.len(), 8);
+    assert_eq!(lines[6], "white: 2 of 3 sheets (210 x 297 mm) give 4 bases, 1 base of them spare; 1 sheet to spare.");
+    assert_eq!(lines[7], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
+    assert!(lines[8].contains("3 sheets"), "{}", lines[8]);
+    assert_eq!(lines.len(), 9);
 }
 
 #[test]
@@ -88,6 +89,60 @@ fn the_demos_are_read_back_without_a_word_of_complaint() {
             }
         }
     }
+}
+
+/// Sums by hand: the mat is 4 x 5 1/4 in; 4 in less two gaps of 1/8 in are 3 3/4 in, a third of which is
+/// 1 1/4 in; less 1/2 in and 1/8 in they are 3 3/8 in.
+const RELATED: &str = "\
+title: Gate
+month: 2026-04
+cards: 1
+units: inch
+card: {size: 4 1/4 x 5 1/2 in, fold: side, from: white}
+papers:
+  white: {sheets: 1 of letter}
+  slate: {sheets: 3 of letter}
+pieces:
+  panel: {size: mat less left 1/8 in and top 1/4 in, from: slate}
+  mat: {size: card less 1/8 in all round, from: slate}
+  bar: {size: {width: 1/2 in, height: as high as mat less 1/4 in}, from: slate}
+  slat:
+    size:
+      width: share of mat, 3 evenly with gap 1/8 in
+      height: half of the width of mat
+    from: slate
+  field:
+    size:
+      width: rest of mat after bar with gap 1/8 in
+      height: a quarter of mat plus 3/16 in
+    from: slate
+  tag: {size: {width: 1 in, height: 2 in}, from: slate}
+front:
+  - {place: mat, centre: both ways, glue: tape}
+";
+
+#[test]
+fn each_related_size_is_read_back_with_what_it_comes_from() {
+    let lines = |text: &str| read_back(&pipeline::run(&Source::new("design.yaml", text), "design").editions[0]);
+    let related = [
+        "panel: 3 7/8 x 5 in, the mat less 1/8 in at the left and 1/4 in at the top.",
+        "mat: 4 x 5 1/4 in, the card less 1/8 in all round.",
+        "bar: 1/2 x 5 in, the width 1/2 in; the height as high as the mat less 1/4 in.",
+        "slat: 1 1/4 x 2 in, the width a share of the mat, 3 evenly with gap 1/8 in; \
+         the height half of the width of the mat.",
+        "field: 3 3/8 x 1 1/2 in, the width the rest of the mat after the bar with gap 1/8 in; \
+         the height a quarter of the mat plus 3/16 in.",
+    ];
+    let read = lines(RELATED);
+    assert_eq!(read[2..7], related);
+    assert!(read[7].starts_with("mat: 4 x 5 1/4 in, on the card"), "{}", read[7]);
+    // In a file for `cuts` it stands with the count; what is said outright has nothing to add.
+    let cuts = "cards: 1\npapers: {fog: {sheets: 1 of letter}}\npieces:\n\
+                \u{20} kite: {size: 2 7/8 x 3 3/4 in, from: fog, per card: 1}\n\
+                \u{20} window: {size: kite less 1/4 in all round, from: fog, per card: 2}\n";
+    let read = lines(cuts);
+    assert_eq!(read[1], "kite: 2 7/8 x 3 3/4 in, 1 a card.");
+    assert_eq!(read[2], "window: 2 3/8 x 3 1/4 in, the kite less 1/4 in all round; 2 a card.");
 }
 
 /// Sheets of 200 x 300 mm; what is said of them is read back as it was said, and a leftover that is

@@ -139,7 +139,7 @@ fn the_command_as_a_designer_types_it() {
         out.starts_with("Kites: cards as the kite grows and shrinks by 1/16 in, width and height together.\n"),
         "{out}"
     );
-    assert!(out.contains("The window follows with its border."), "{out}");
+    assert!(out.contains("The window follows as its size says."), "{out}");
     assert!(out.contains("It may grow by 1/8 in for nothing. At 3 1/16 x 3 15/16 in three cards are lost."), "{out}");
     assert!(out.contains("At 2 3/8 x 3 1/4 in three more cards come out."), "{out}");
     let line =

@@ -10,7 +10,8 @@ use super::sheet::Limits;
 use super::table::Budget;
 use crate::cutting::demand::{PaperDemand, Wanted, demand_for, hand};
 use crate::cutting::plan::{CutPlan, Missing};
-use crate::design::model::{Design, PieceId, PieceKind};
+use crate::design::model::{Design, From, PieceId, PieceKind};
+use crate::shape::Form;
 
 /// Shares of the cards over versions that are tried for one number of cards.
 const MOST_SHARES: usize = 60;
@@ -170,7 +171,13 @@ impl Paper {
         let fixed = self.demand.wanted.iter().zip(&self.lot.kinds);
         let each: i128 = fixed
             .filter(|(wanted, _)| wanted.versions.iter().all(|(version, _)| version.is_none()))
-            .map(|(wanted, kind)| kind.area() * i128::from(design.per_card(wanted.piece)))
+            .filter(|(wanted, _)| matches!(design.piece(wanted.piece).from, From::Paper(_)))
+            .map(|(wanted, kind)| {
+                // Two triangles may share a rectangle.
+                let is_half = matches!(design.piece(wanted.piece).shape.form, Form::Triangle { .. });
+                let whole = kind.area() * i128::from(design.per_card(wanted.piece));
+                if is_half { whole / 2 } else { whole }
+            })
             .sum();
         if each == 0 { u32::MAX } else { u32::try_from(have / each).unwrap_or(u32::MAX) }
     }

@@ -18,6 +18,8 @@ pub(super) struct Desk<'a> {
     /// The systems that the design asks for, at least one.
     pub(super) asked: Vec<Units>,
     pub(super) findings: Vec<Finding>,
+    /// Texts that a comma cut off: what else is wrong with them is no fault of theirs.
+    cut_off: Vec<Span>,
     /// The fixed words met so far.
     pub(super) heard: Heard,
 }
@@ -43,6 +45,7 @@ impl Field<'_> {
 }
 
 /// The known keys of a map.
+#[derive(Clone)]
 pub(super) struct Fields<'a> {
     /// What the map describes, in words: `the card`.
     what: String,
@@ -65,7 +68,7 @@ impl<'a> Fields<'a> {
 
 impl<'a> Desk<'a> {
     pub(super) fn new(source: &'a Source, units: Units, asked: Vec<Units>) -> Self {
-        Self { source, units, asked, findings: Vec::new(), heard: Heard::default() }
+        Self { source, units, asked, findings: Vec::new(), cut_off: Vec::new(), heard: Heard::default() }
     }
 
     /// Whether two systems are asked for.
@@ -75,6 +78,10 @@ impl<'a> Desk<'a> {
 
     /// Notes a finding.
     pub(super) fn note(&mut self, finding: Finding) {
+        let place = finding.primary.span;
+        if self.cut_off.iter().any(|text| text.start <= place.start && place.end <= text.end) {
+            return;
+        }
         // Sentences for newcomers go without the marks of code.
         let plain = finding.plain.as_ref().map(|plain| plain.replace('`', "\""));
         self.findings.push(Finding { plain, ..finding });
@@ -94,7 +101,7 @@ impl<'a> Desk<'a> {
         let place = known.first().copied().unwrap_or_default();
         self.heard.offer(place, known.iter().copied());
         let mut found: Vec<Field<'a>> = Vec::new();
-        for (key, value) in &map.entries {
+        for (entry, (key, value)) in map.entries.iter().enumerate() {
             let name = tidy(&key.value);
             match known.iter().copied().find(|known| *known == name) {
                 Some(name) => match found.iter().find(|field| field.name == name) {
@@ -108,6 +115,7 @@ impl<'a> Desk<'a> {
                     }
                 },
                 None if name.is_empty() => self.nameless(key.span),
+                None if self.is_cut_off(map, entry) => self.comma(map, entry),
                 None => self.unknown_key(&what, &name, key.span, known),
             }
         }
@@ -152,6 +160,36 @@ impl<'a> Desk<'a> {
             );
         }
         field
+    }
+
+    /// Whether an entry between `{` and `}` is only what a comma cut off the text before it.
+    fn is_cut_off(&self, map: &Map, place: usize) -> bool {
+        let (key, value) = &map.entries[place];
+        let behind = self.source.text().get(key.span.end..).unwrap_or("").trim_start();
+        let before = place.checked_sub(1).map(|before| &map.entries[before].1);
+        value.is_empty() && behind.starts_with([',', '}']) && matches!(before, Some(Node::Scalar(_)))
+    }
+
+    /// Notes the first of what commas cut off a text.
+    fn comma(&mut self, map: &Map, place: usize) {
+        let parts = (place..map.entries.len()).take_while(|place| self.is_cut_off(map, *place));
+        let parts: Vec<&str> = parts.map(|place| map.entries[place].0.value.as_str()).collect();
+        let Node::Scalar(text) = &map.entries[place - 1].1 else { return };
+        if text.empty && place > 1 && self.is_cut_off(map, place - 1) {
+            return;
+        }
+        self.cut_off.push(text.span);
+        let whole: String = format!("{}, {}", text.text, parts.join(", ")).chars().take(80).collect();
+        self.note(
+            Finding::error(
+                "yaml-surprise",
+                map.entries[place].0.span,
+                "a comma ends a text between `{` and `}`",
+                "taken for a key of its own",
+            )
+            .help(format!("put 1 pair of quotes round the whole text: `\"{whole}\"`"))
+            .plainly("Between { and } a comma starts a new value, so a text that holds one needs quotes."),
+        );
     }
 
     fn nameless(&mut self, span: Span) {

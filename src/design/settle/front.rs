@@ -1,19 +1,27 @@
 //! Layers of the front: flattened in the order they are handled, every name resolved.
 
 use super::desk::{Desk, Field, Fields};
+use super::faces::Lists;
 use super::names::{Names, tidy};
-use crate::design::model::{Face, Glue, Layer, LayerId, LayerSpans, Onto, PieceId};
+use super::placing::{ACROSS_KEYS, UP_KEYS};
+use super::repeats::{ARRANGEMENTS, Ground, Room};
+use super::ring::{Ring, Strip, is_numbered, is_ring};
+use super::text::Text;
+use super::turned::Turn;
+use crate::design::model::{Face, Fold, Glue, Layer, LayerId, LayerSpans, Onto, PieceId};
 use crate::diagnostic::Finding;
+use crate::geometry::Mirror;
 use crate::source::{Span, Spanned};
 
 /// The most layers, and the most copies over all of them.
 const MOST_LAYERS: usize = 1_000;
 const MOST_PLACED: u64 = 10_000;
 
-const KEYS: [&str; 21] = [
+const KEYS: [&str; 36] = [
     "place",
     "as",
     "onto",
+    "panel",
     "centre",
     "left",
     "right",
@@ -24,9 +32,23 @@ const KEYS: [&str; 21] = [
     "left of",
     "right of",
     "gap",
+    "left with",
+    "right with",
+    "top with",
+    "bottom with",
+    "centred across",
+    "centred up",
+    "midway across",
+    "midway up",
+    "shifted",
     "row",
     "column",
     "grid",
+    "steps",
+    "triangle",
+    "fan",
+    "pinwheel",
+    "mirrored",
     "turned",
     "shows",
     "trim flush",
@@ -34,12 +56,18 @@ const KEYS: [&str; 21] = [
     "first",
 ];
 
+/// What a ring of strips may say.
+const RING_KEYS: [&str; 6] = ["ring round", "strips", "starting", "going", "glue", "onto"];
+
 /// A layer as written, with the layer in whose `first` list it stands.
 pub(super) struct Draft<'a> {
     pub(super) fields: Fields<'a>,
+    pub(super) face: Face,
     unit: Option<usize>,
     piece: Option<usize>,
     pub(super) span: Span,
+    /// Its place where it is a strip of a ring.
+    ring: Option<Strip>,
 }
 
 /// All layers in order, and their names.
@@ -53,11 +81,11 @@ pub(super) struct Drafts<'a> {
 
 impl<'a> Desk<'a> {
     /// Flattens the layers: a layer, then what is put together on it first.
-    pub(super) fn layers(&mut self, field: Option<Field<'a>>, pieces: &Names) -> Drafts<'a> {
+    pub(super) fn layers(&mut self, lists: &Lists<'a>, pieces: &Names) -> Drafts<'a> {
         let names = Names { noun: "layer", unknown: "unknown-layer", list: Vec::new() };
         let mut drafts = Drafts { list: Vec::new(), names, whole: true };
-        if let Some(field) = field {
-            self.flatten(field, None, pieces, &mut drafts);
+        for (field, face) in &lists.lists {
+            self.flatten(*field, (*face, lists.fold), None, pieces, &mut drafts);
         }
         let mut twice = Vec::new();
         for (number, name) in drafts.names.list.iter().enumerate().filter(|(_, name)| !name.value.is_empty()) {
@@ -79,7 +107,14 @@ impl<'a> Desk<'a> {
         drafts
     }
 
-    fn flatten(&mut self, field: Field<'a>, unit: Option<usize>, pieces: &Names, drafts: &mut Drafts<'a>) {
+    fn flatten(
+        &mut self,
+        field: Field<'a>,
+        list: (Face, Option<Fold>),
+        unit: Option<usize>,
+        pieces: &Names,
+        drafts: &mut Drafts<'a>,
+    ) {
         let Some(items) = self.items(field) else {
             drafts.whole = false;
             return;
@@ -101,8 +136,11 @@ impl<'a> Desk<'a> {
                 drafts.whole = false;
                 return;
             }
-            let known: Vec<&'static str> = KEYS.iter().copied().filter(|key| !key.is_empty()).collect();
-            let Some(fields) = self.fields(item.node, "a layer", item.key, &known) else {
+            if is_ring(item.node) {
+                drafts.whole &= self.flatten_ring(item, list.0, unit, pieces, drafts).is_some();
+                continue;
+            }
+            let Some(fields) = self.fields(item.node, "a layer", item.key, &KEYS) else {
                 drafts.whole = false;
                 continue;
             };
@@ -116,19 +154,58 @@ impl<'a> Desk<'a> {
             );
             let span = place.map_or(item.key, |field| field.key.to(field.node.span()));
             drafts.whole &= piece.is_some();
+            let face = self.face_of(&fields, list, unit, drafts);
+            drafts.whole &= face.is_some();
+            let face = face.unwrap_or(list.0);
             let number = drafts.list.len();
             drafts.names.list.push(name);
             let first = fields.get("first");
-            drafts.list.push(Draft { fields, unit, piece, span });
+            drafts.list.push(Draft { fields, face, unit, piece, span, ring: None });
             if let Some(first) = first {
-                self.flatten(first, Some(number), pieces, drafts);
+                self.flatten(first, list, Some(number), pieces, drafts);
             }
         }
     }
 
+    /// A ring of strips becomes one layer for each strip.
+    fn flatten_ring(
+        &mut self,
+        item: Field<'a>,
+        face: Face,
+        unit: Option<usize>,
+        pieces: &Names,
+        drafts: &mut Drafts<'a>,
+    ) -> Option<()> {
+        let fields = self.fields(item.node, "a ring", item.key, &RING_KEYS)?;
+        let ring = self.ring(&fields, drafts, pieces);
+        let Ring { strips, places } = ring?;
+        // On the side of its middle.
+        let middle = places.first().and_then(|strip| strip.before.first());
+        let face = middle.and_then(|middle| drafts.list.get(middle.0)).map_or(face, |middle| middle.face);
+        for ((piece, name), strip) in strips.into_iter().zip(places) {
+            let number = drafts.names.list.iter().filter(|known| is_numbered(&known.value, &name.value)).count() + 1;
+            let own = if number == 1 { name.value.clone() } else { format!("{} {number}", name.value) };
+            drafts.names.list.push(Spanned::new(own, name.span));
+            drafts.list.push(Draft {
+                fields: fields.clone(),
+                face,
+                unit,
+                piece: Some(piece),
+                span: name.span,
+                ring: Some(strip),
+            });
+        }
+        Some(())
+    }
+
     /// The layers, settled; `first` is the number of the first written piece.
-    pub(super) fn front(&mut self, drafts: &Drafts<'a>, first: usize) -> Option<Vec<Layer>> {
-        let read: Vec<Option<Layer>> = (0..drafts.list.len()).map(|number| self.layer(drafts, number, first)).collect();
+    pub(super) fn front(&mut self, drafts: &Drafts<'a>, first: usize, room: Room<'_>) -> Option<Vec<Layer>> {
+        let mut read: Vec<Option<Layer>> = Vec::new();
+        for number in 0..drafts.list.len() {
+            let layer = self.layer(drafts, number, first, room, &read);
+            read.push(layer);
+        }
+        self.across_turns(drafts, &read);
         let layers: Vec<Layer> = read.into_iter().collect::<Option<_>>()?;
         let placed: u64 = layers.iter().map(|layer| u64::from(layer.count())).sum();
         if placed > MOST_PLACED {
@@ -148,42 +225,74 @@ impl<'a> Desk<'a> {
         drafts.whole.then_some(layers)
     }
 
-    fn layer(&mut self, drafts: &Drafts<'a>, number: usize, first: usize) -> Option<Layer> {
+    fn layer(
+        &mut self,
+        drafts: &Drafts<'a>,
+        number: usize,
+        first: usize,
+        room: Room<'_>,
+        before: &[Option<Layer>],
+    ) -> Option<Layer> {
         let draft = &drafts.list[number];
-        let onto = match draft.fields.get("onto") {
-            Some(field) => self.onto(field, drafts, number),
-            None => Some(draft.unit.map_or(Onto::Card, |unit| Onto::Layer(LayerId(unit)))),
+        let fields = &draft.fields;
+        let onto = match fields.get("onto") {
+            Some(field) => self.ground(field, drafts, number),
+            None => Some(match (&draft.ring, draft.unit) {
+                (Some(strip), _) => self.ground_of_ring(strip, before)?,
+                (None, unit) => unit.map_or(Onto::Card, |unit| Onto::Layer(LayerId(unit))),
+            }),
         };
-        let across = self.across(drafts, number);
-        let up = self.up(drafts, number);
+        let copies = self.arrangement(fields);
+        let even = copies.as_ref().map_or([false; 2], |copies| copies.even);
+        let across = match &draft.ring {
+            Some(strip) => Some(strip.across),
+            None => self.across(drafts, number, even[0]),
+        };
+        let up = match &draft.ring {
+            Some(strip) => Some(strip.up),
+            None => self.up(drafts, number, even[1]),
+        };
         self.lonely_gap(draft);
-        let arrangement = self.arrangement(&draft.fields);
-        let turns = [("quarter left", 1), ("half", 2), ("quarter right", 3)];
-        let turned = draft.fields.get("turned").map(|field| self.word(field, &turns));
-        let shows = draft.fields.get("shows").and_then(|field| self.shows(field));
-        let trim_flush = draft.fields.get("trim flush").map(|field| {
+        let shifted = fields.get("shifted").map_or(Some((0, 0)), |field| self.shifted(field));
+        let turn = fields.get("turned").map_or(Some(Turn::default()), |field| self.turned(field));
+        let mirrors = [("left to right", Mirror::LeftToRight), ("top to bottom", Mirror::TopToBottom)];
+        let mirrored = fields.get("mirrored").map(|field| self.word(field, &mirrors));
+        let shows = fields.get("shows").and_then(|field| self.shows(field));
+        let trim_flush = fields.get("trim flush").map(|field| {
             let onto = self.onto(field, drafts, number)?;
             Some(Spanned::new(onto, field.node.span()))
         });
-        let glues = [("tape", Glue::Tape), ("liquid", Glue::Liquid), ("foam", Glue::Foam)];
-        let glue = draft.fields.get("glue").and_then(|field| self.word(field, &glues));
+        let glues = [("tape", Glue::Tape), ("liquid", Glue::Liquid), ("foam", Glue::Foam), ("dot", Glue::Dot)];
+        let glue = fields.get("glue").and_then(|field| self.word(field, &glues));
+        let placed = |keys: &[&str]| {
+            keys.iter().find_map(|key| fields.get(key)).map_or(draft.span, |field| field.key.to(field.node.span()))
+        };
+        let spans = LayerSpans {
+            across: placed(&ACROSS_KEYS),
+            up: placed(&UP_KEYS),
+            arrangement: placed(&ARRANGEMENTS),
+            onto: placed(&["onto"]),
+        };
+        let (piece, onto, turn) = (draft.piece?, onto?, turn?);
+        let ground = Ground { room, before, face: draft.face, onto };
+        let arrangement = self.even_gaps(copies?, PieceId(piece + first), turn.quarters, ground)?;
         Some(Layer {
             name: drafts.names.list[number].value.clone(),
-            piece: PieceId(draft.piece? + first),
-            face: Face::Front,
-            onto: onto?,
+            piece: PieceId(piece + first),
+            face: draft.face,
+            onto,
             unit: draft.unit.map(LayerId),
             across: across?,
             up: up?,
-            shifted: (0, 0),
-            arrangement: arrangement?,
-            mirrored: None,
-            tilt: None,
-            ring: Vec::new(),
-            quarter_turns: match turned {
-                Some(turned) => turned?.value,
-                None => 0,
+            shifted: shifted?,
+            arrangement,
+            mirrored: match mirrored {
+                Some(mirrored) => Some(mirrored?.value),
+                None => None,
             },
+            quarter_turns: turn.quarters,
+            tilt: turn.tilt,
+            ring: draft.ring.as_ref().map(|strip| strip.before.clone()).unwrap_or_default(),
             shows,
             trim_flush: match trim_flush {
                 Some(onto) => Some(onto?),
@@ -191,8 +300,46 @@ impl<'a> Desk<'a> {
             },
             glue,
             span: draft.span,
-            spans: LayerSpans { across: draft.span, up: draft.span, arrangement: draft.span, onto: draft.span },
+            spans,
         })
+    }
+
+    /// What a layer lies on; what is put together first does not lie on the card.
+    fn ground(&mut self, field: Field<'a>, drafts: &Drafts<'a>, number: usize) -> Option<Onto> {
+        let onto = self.onto(field, drafts, number)?;
+        if let (Onto::Card, Some(unit)) = (onto, drafts.list[number].unit) {
+            let name = drafts.names.list[unit].value.clone();
+            self.note(
+                Finding::error(
+                    "unit-on-the-card",
+                    field.node.span(),
+                    format!("what is put together first cannot lie on the card: it stands in the list of `{name}`"),
+                    "not on the card yet",
+                )
+                .also(drafts.list[unit].span, format!("`{name}` is glued to the card later"))
+                .help(format!("delete this 1 line, so that it lies on `{name}`, or move the layer out of `first:`"))
+                .plainly(format!(
+                    "This layer is glued to {name} before {name} is on the card, so it cannot lie on the card."
+                )),
+            );
+            return None;
+        }
+        Some(onto)
+    }
+
+    /// Two sides of a card have no distance between them.
+    fn on_another_side(&mut self, text: Text<'_>, other: Span) {
+        self.note(
+            Finding::error(
+                "on-another-side",
+                text.span,
+                format!("`{}` lies on another side or panel of the card", text.value),
+                "not on this side",
+            )
+            .also(other, "it lies there")
+            .help("name 1 layer of the same side and panel")
+            .plainly("A layer can only be laid by one that lies on the same side of the card."),
+        );
     }
 
     /// The card or an earlier layer.
@@ -213,8 +360,25 @@ impl<'a> Desk<'a> {
         or_card: bool,
     ) -> Option<LayerId> {
         let text = self.text(field)?;
+        self.earlier_in(text, drafts, number, or_card)
+    }
+
+    /// The same, from a text.
+    pub(super) fn earlier_in(
+        &mut self,
+        text: Text<'_>,
+        drafts: &Drafts<'a>,
+        number: usize,
+        or_card: bool,
+    ) -> Option<LayerId> {
         let name = tidy(text.value);
         let label = match drafts.names.position(&name) {
+            Some(found)
+                if found < number && drafts.list.get(number).is_some_and(|own| own.face != drafts.list[found].face) =>
+            {
+                self.on_another_side(text, drafts.names.list[found].span);
+                return None;
+            }
             Some(found) if found < number => return Some(LayerId(found)),
             Some(found) if found == number => "this is the layer itself".to_owned(),
             Some(_) => "written further down".to_owned(),

@@ -3,6 +3,7 @@
 use super::desk::{Desk, Field, Fields};
 use super::names::Names;
 use crate::design::model::{Fold, Month, PaperId, Workshop};
+use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::length::{Length, Size};
@@ -69,6 +70,22 @@ impl<'a> Desk<'a> {
         workshop
     }
 
+    /// `{accordion: 4}`.
+    fn accordion(&mut self, field: Field<'a>) -> Option<Fold> {
+        let fields = self.fields(field.node, "the fold", field.key, &["accordion"])?;
+        let field = self.required(&fields, "accordion", "4")?;
+        let panels = self.count(field, 20)?;
+        if panels.value >= 3 {
+            return Some(Fold::Accordion { panels: panels.value });
+        }
+        self.note(
+            Finding::error("bad-count", panels.span, "an accordion has more panels", format!("{} here", panels.value))
+                .help("write 3 or more panels; a card of 2 folds at the side")
+                .plainly("A card that folds to and fro has at least three panels."),
+        );
+        None
+    }
+
     /// The card.
     pub(super) fn card(&mut self, field: Field<'a>, papers: &Names) -> Option<CardDraft> {
         let fields: Fields<'a> = self.fields(field.node, "the card", field.key, &["size", "fold", "from"])?;
@@ -78,8 +95,13 @@ impl<'a> Desk<'a> {
             self.size_in(text, Role::Outright).map(|size| (size, text.span))
         });
         let fold = self.required(&fields, "fold", "side");
-        let folds = [("side", Fold::Side), ("top", Fold::Top), ("none", Fold::None)];
-        let fold = fold.and_then(|field| self.word(field, &folds)).map(|fold| fold.value);
+        let folds = [("side", Fold::Side), ("top", Fold::Top), ("none", Fold::None), ("gate", Fold::Gate)];
+        let fold = fold.and_then(|field| {
+            if let Node::Map(_) = field.node {
+                return self.accordion(field);
+            }
+            self.word(field, &folds).map(|fold| fold.value)
+        });
         let from = self.required(&fields, "from", papers.list.first().map_or("white", |name| &name.value));
         let from = from.and_then(|field| {
             let text = self.text(field)?;

@@ -172,7 +172,7 @@ pub(super) fn kept_pieces(kept: &[KeptDraft], written: &[Spanned<String>]) -> Op
             from_span: written[draft.source].span,
             upright: None,
             per_card: None,
-            stamp: None,
+            greeting: None,
             side: Side::Front,
         })
     });

@@ -1,11 +1,10 @@
 //! How a layer is placed: each direction once, copies in a row, column or grid, and what shows.
 
-use super::desk::{Desk, Field, Fields};
+use super::desk::{Desk, Field};
 use super::front::{Draft, Drafts};
 use super::papers::edge_named;
-use super::pieces::MOST_COPIES;
 use super::text::Text;
-use crate::design::model::{Along, Arrangement, Shows};
+use crate::design::model::{Along, Bound, Part, Shows};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
@@ -21,6 +20,18 @@ struct Direction {
     edges: [&'static str; 2],
     /// Neighbours: after (right of, above) and before (left of, below).
     neighbours: [&'static str; 2],
+    /// Level with a layer: low edges, middles, high edges.
+    level: [&'static str; 3],
+    /// Midway between two bounds.
+    midway: &'static str,
+}
+
+impl Direction {
+    /// The keys that place a layer, `centre` excepted.
+    fn keys(&self) -> impl Iterator<Item = &'static str> + use<> {
+        let one = [self.edges[0], self.edges[1], self.neighbours[0], self.neighbours[1]];
+        one.into_iter().chain(self.level).chain([self.midway])
+    }
 }
 
 const ACROSS: Direction = Direction {
@@ -28,41 +39,52 @@ const ACROSS: Direction = Direction {
     centre: "across",
     edges: ["left", "right"],
     neighbours: ["right of", "left of"],
+    level: ["left with", "centred across", "right with"],
+    midway: "midway across",
 };
 const UP: Direction = Direction {
     words: "from bottom to top",
     centre: "up and down",
     edges: ["bottom", "top"],
     neighbours: ["above", "below"],
+    level: ["bottom with", "centred up", "top with"],
+    midway: "midway up",
 };
+/// The keys that place a layer from left to right, and from bottom to top.
+pub(super) const ACROSS_KEYS: [&str; 9] =
+    ["left", "right", "right of", "left of", "left with", "centred across", "right with", "midway across", "centre"];
+pub(super) const UP_KEYS: [&str; 9] =
+    ["bottom", "top", "above", "below", "bottom with", "centred up", "top with", "midway up", "centre"];
 const CENTRES: [(&str, [bool; 2]); 3] =
     [("across", [true, false]), ("up and down", [false, true]), ("both ways", [true, true])];
 
 impl<'a> Desk<'a> {
     /// Where a layer lies from left to right.
-    pub(super) fn across(&mut self, drafts: &Drafts<'a>, number: usize) -> Option<Along> {
+    pub(super) fn across(&mut self, drafts: &Drafts<'a>, number: usize, even: bool) -> Option<Along> {
         // A misspelt `centre` is noted here and only here.
         let centre = drafts.list[number].fields.get("centre");
         let centred = centre.map(|field| self.word(field, &CENTRES).map(|word| word.value[0]));
-        self.along(&ACROSS, centred, drafts, number)
+        self.along(&ACROSS, centred, drafts, number, even)
     }
 
     /// Where a layer lies from bottom to top.
-    pub(super) fn up(&mut self, drafts: &Drafts<'a>, number: usize) -> Option<Along> {
+    pub(super) fn up(&mut self, drafts: &Drafts<'a>, number: usize, even: bool) -> Option<Along> {
         let centre = drafts.list[number].fields.get("centre");
         let noted = self.findings.len();
         let centred = centre.map(|field| self.word(field, &CENTRES).map(|word| word.value[1]));
         self.findings.truncate(noted);
-        self.along(&UP, centred, drafts, number)
+        self.along(&UP, centred, drafts, number, even)
     }
 
-    /// `centred` is none without `centre`, and holds none where that word is unknown.
+    /// `centred` is none without `centre`, and holds none where that word is unknown. Copies with even gaps
+    /// lie in the middle by themselves.
     fn along(
         &mut self,
         direction: &Direction,
         centred: Option<Option<bool>>,
         drafts: &Drafts<'a>,
         number: usize,
+        even: bool,
     ) -> Option<Along> {
         let draft = &drafts.list[number];
         let fields = &draft.fields;
@@ -70,9 +92,14 @@ impl<'a> Desk<'a> {
         if centred == Some(Some(true)) {
             ways.extend(fields.get("centre"));
         }
-        ways.extend(direction.edges.iter().chain(&direction.neighbours).filter_map(|key| fields.get(key)));
+        ways.extend(direction.keys().filter_map(|key| fields.get(key)));
         let name = &drafts.names.list[number].value;
         match ways.as_slice() {
+            [] if even => Some(Along::Centre),
+            [way, ..] if even => {
+                self.placed_though_even(direction, *way, name);
+                None
+            }
             [] => {
                 if centred != Some(None) {
                     self.not_placed(direction, draft.span, name);
@@ -125,10 +152,95 @@ impl<'a> Desk<'a> {
                 Along::FromHigh(distance)
             });
         }
+        if way.name == direction.midway {
+            return self.midway(direction, way, drafts, number);
+        }
         let layer = self.earlier(way, drafts, number, false);
+        let parts = [Part::Low, Part::Middle, Part::High];
+        if let Some((_, part)) = direction.level.iter().zip(parts).find(|(key, _)| **key == way.name) {
+            return layer.map(|layer| Along::With(layer, part));
+        }
         let gap = self.gap(&drafts.list[number], direction);
         let (layer, gap) = (layer?, gap?);
         Some(if way.name == direction.neighbours[0] { Along::After(layer, gap) } else { Along::Before(layer, gap) })
+    }
+
+    /// `upper rail and lower rail`, `left edge and lantern`.
+    fn midway(&mut self, direction: &Direction, way: Field<'a>, drafts: &Drafts<'a>, number: usize) -> Option<Along> {
+        let text = self.text(way)?;
+        let items = text.items();
+        let [one, other] = items.as_slice() else {
+            self.note(
+                Finding::error(
+                    "bad-word",
+                    text.span,
+                    format!("`{}` needs two things to lie between", way.name),
+                    format!("{} here", items.len()),
+                )
+                .help(format!(
+                    "name 2 layers or edges, such as `{} edge and {} edge`",
+                    direction.edges[0], direction.edges[1]
+                ))
+                .plainly("What lies midway lies between two things."),
+            );
+            return None;
+        };
+        let mut bound = |text: Text<'_>| {
+            let edge = text.without_first("the").before_words(&["edge"]);
+            match edge.and_then(|edge| direction.edges.iter().position(|word| edge.value.eq_ignore_ascii_case(word))) {
+                Some(0) => Some(Bound::Low),
+                Some(_) => Some(Bound::High),
+                None => self.earlier_in(text, drafts, number, false).map(Bound::Layer),
+            }
+        };
+        let (one, other) = (bound(*one), bound(*other));
+        Some(Along::Midway(one?, other?))
+    }
+
+    fn placed_though_even(&mut self, direction: &Direction, way: Field<'a>, name: &str) {
+        self.note(
+            Finding::error(
+                "placed-twice",
+                way.key,
+                format!("`{name}` is placed twice {}", direction.words),
+                "its gaps are even, so it has its place",
+            )
+            .help("delete this 1 line, or write the gap as a length")
+            .plainly(format!("Even gaps already say where {name} lies, {}.", direction.words)),
+        );
+    }
+
+    /// `1/16 in left and 1/16 in up`, to the right and up in nanometres.
+    pub(super) fn shifted(&mut self, field: Field<'a>) -> Option<(i64, i64)> {
+        const WAYS: [&str; 4] = ["left", "right", "up", "down"];
+        let text = self.text(field)?;
+        let mut shift: [Option<i64>; 2] = [None; 2];
+        let mut whole = true;
+        for part in text.items() {
+            let word = part.last_word().map_or(part, |(_, word)| word);
+            let Some((length, way)) = part
+                .last_word()
+                .and_then(|(length, word)| Some((length, WAYS.iter().position(|way| *way == word.value)?)))
+            else {
+                self.bad_word("shifted", word, &WAYS);
+                whole = false;
+                continue;
+            };
+            let Some(length) = self.length_in(length, Role::Gap) else {
+                whole = false;
+                continue;
+            };
+            let sign = if way % 3 == 0 { -1 } else { 1 };
+            if shift[way / 2].replace(sign * length.nm()).is_some() {
+                self.note(
+                    Finding::error("placed-twice", part.span, "the same direction is shifted twice", "again")
+                        .help("keep 1 of the 2")
+                        .plainly("A shift to one side is said once."),
+                );
+                whole = false;
+            }
+        }
+        whole.then_some((shift[0].unwrap_or(0), shift[1].unwrap_or(0)))
     }
 
     /// The gap to a neighbour; nothing where it is not said.
@@ -158,88 +270,6 @@ impl<'a> Desk<'a> {
                 )
                 .plainly("A gap lies between two things, and only one is named."),
         );
-    }
-
-    /// Copies: a row, a column or a grid.
-    pub(super) fn arrangement(&mut self, fields: &Fields<'a>) -> Option<Arrangement> {
-        let ways: Vec<Field<'a>> = ["row", "column", "grid"].iter().filter_map(|key| fields.get(key)).collect();
-        match ways.as_slice() {
-            [] => Some(Arrangement::Single),
-            [way] if way.name == "grid" => self.grid(*way),
-            [way] => self.line(*way),
-            [first, second, ..] => {
-                self.note(
-                    Finding::error(
-                        "placed-twice",
-                        second.key,
-                        "the copies are laid out twice",
-                        format!("`{}` again", second.name),
-                    )
-                    .also(first.key, format!("`{}` already", first.name))
-                    .help(format!("keep 1 of `{}` and `{}`, or say `grid`", first.name, second.name))
-                    .plainly("Two lines say how the copies lie, and only one can count."),
-                );
-                None
-            }
-        }
-    }
-
-    fn line(&mut self, way: Field<'a>) -> Option<Arrangement> {
-        let fields = self.fields(way.node, format!("a {}", way.name), way.key, &["count", "gap"])?;
-        let count = self.required(&fields, "count", "3").and_then(|field| self.count(field, MOST_COPIES));
-        let gap = self.required(&fields, "gap", "1/4 in").and_then(|field| self.length(field, Role::Gap));
-        let (count, gap) = (count?.value, gap?);
-        Some(if way.name == "row" { Arrangement::Row { count, gap } } else { Arrangement::Column { count, gap } })
-    }
-
-    fn grid(&mut self, way: Field<'a>) -> Option<Arrangement> {
-        let known = ["columns", "rows", "gap", "gap across", "gap down"];
-        let fields = self.fields(way.node, "a grid", way.key, &known)?;
-        let columns = self.required(&fields, "columns", "3").and_then(|field| self.count(field, MOST_COPIES));
-        let rows = self.required(&fields, "rows", "2").and_then(|field| self.count(field, MOST_COPIES));
-        let gaps = match (fields.get("gap"), fields.get("gap across"), fields.get("gap down")) {
-            (Some(gap), None, None) => self.length(gap, Role::Gap).map(|gap| (gap, gap)),
-            (Some(gap), Some(other), _) | (Some(gap), None, Some(other)) => {
-                self.note(
-                    Finding::error(
-                        "placed-twice",
-                        other.key,
-                        "a gap of the grid is said twice",
-                        format!("`{}` again", other.name),
-                    )
-                    .also(gap.key, "`gap` already")
-                    .help("keep `gap` alone, or the 2 of `gap across` and `gap down`")
-                    .plainly("One gap counts for both directions, so the other is too much."),
-                );
-                None
-            }
-            (None, None, None) => {
-                let _ = self.required(&fields, "gap", "1/4 in");
-                None
-            }
-            (None, _, _) => {
-                let across =
-                    self.required(&fields, "gap across", "1/4 in").and_then(|field| self.length(field, Role::Gap));
-                let down = self.required(&fields, "gap down", "1/4 in").and_then(|field| self.length(field, Role::Gap));
-                across.zip(down)
-            }
-        };
-        let (columns, rows, (across, down)) = (columns?, rows?, gaps?);
-        if columns.value.saturating_mul(rows.value) > MOST_COPIES {
-            self.note(
-                Finding::error(
-                    "bad-count",
-                    rows.span,
-                    "the grid holds more than a card can",
-                    format!("{} x {}", columns.value, rows.value),
-                )
-                .also(columns.span, "columns")
-                .help(format!("keep it to {MOST_COPIES} copies"))
-                .plainly("The grid has far too many copies."),
-            );
-            return None;
-        }
-        Some(Arrangement::Grid { columns: columns.value, rows: rows.value, across, down })
     }
 
     /// `1/8 in | 3 mm all round`, `1/8 in left, 1/4 in top`, or a map of edges.

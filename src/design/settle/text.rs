@@ -120,6 +120,24 @@ impl<'a> Text<'a> {
         words.iter().rev().try_fold(self, |text, word| text.before_last(word))
     }
 
+    /// The text behind these first words; none where it starts otherwise.
+    pub(super) fn after_words(self, words: &[&str]) -> Option<Self> {
+        let places = self.words();
+        let same =
+            places.len() >= words.len() && places.iter().zip(words).all(|(place, word)| self.is_word(*place, word));
+        let from = words.len().checked_sub(1).map_or(0, |last| places.get(last).map_or(0, |(_, to)| *to));
+        same.then(|| self.part(from, self.value.len()))
+    }
+
+    /// Everything before a word that stands alone, and everything behind it: the first time that what
+    /// stands before is known, else the last time.
+    pub(super) fn at_known(self, word: &str, known: impl Fn(Self) -> bool) -> Option<(Self, Self)> {
+        let places: Vec<_> = self.words().into_iter().filter(|place| self.is_word(*place, word)).collect();
+        let first = places.iter().find(|(from, _)| known(self.part(0, *from)));
+        let (from, to) = first.or(places.last()).copied()?;
+        Some((self.part(0, from), self.part(to, self.value.len())))
+    }
+
     /// The text without this first word, if it starts with it.
     pub(super) fn without_first(self, word: &str) -> Self {
         match self.words().into_iter().next().filter(|place| self.is_word(*place, word)) {
@@ -169,6 +187,13 @@ mod tests {
         assert!(text("123456789").before_all_round().is_none());
         assert!(text("İİİİall round it").before_all_round().is_none());
         assert_eq!(text("the bottom").without_first("the").value, "bottom");
+        assert_eq!(text("As  wide as the mat").after_words(&["as", "wide", "as"]).unwrap().value, "the mat");
+        assert_eq!(text("as wide").after_words(&["as", "wide"]).unwrap().value, "");
+        assert!(text("as high as mat").after_words(&["as", "wide", "as"]).is_none());
+        assert!(text("as").after_words(&["as", "wide"]).is_none());
+        let known = |before: Text<'_>| before.value == "more or less";
+        assert_eq!(pair(text("more or less less 1 in").at_known("less", known)), Some(("more or less", "1 in")));
+        assert_eq!(pair(text("mat less 1 in less 2 in").at_known("less", known)), Some(("mat less 1 in", "2 in")));
         let items: Vec<&str> = text("1 a, 2 b and 3 c").items().iter().map(|item| item.value).collect();
         assert_eq!(items, ["1 a", "2 b", "3 c"]);
     }

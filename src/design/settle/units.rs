@@ -2,6 +2,7 @@
 
 use super::desk::{Desk, Field};
 use super::names::tidy;
+use super::papers::edge_named;
 use super::text::Text;
 use crate::design::nodes::Node;
 use crate::design::sizes::named;
@@ -60,12 +61,18 @@ fn units_of_text(text: &str) -> Option<Units> {
     if let Ok(size) = parse_size(size.value) {
         return Some(size.width.unit().system());
     }
-    // `1/2 in at the bottom`, `3 3/4 in from the top`, `card less 1/8 in all round`.
-    let length = match size.at_last("less") {
-        Some((_, border)) => border.before_all_round()?,
-        None => size.at_last("at").or_else(|| size.at_last("from"))?.0,
-    };
-    parse_length(length.value).ok().map(|length| length.unit().system())
+    // `1/2 in at the bottom`, `3 3/4 in from the top`, `card less 1/8 in all round`, `mat less left 1/8 in`,
+    // `rest of mat after strip with gap 1/8 in`.
+    let behind = ["gap", "less", "plus"].iter().filter_map(|word| half.at_word(word)).map(|(_, rest)| rest.items()[0]);
+    let before = ["at", "from"].iter().filter_map(|word| first.at_last(word)).map(|(length, _)| length);
+    let lengths = std::iter::once(first).chain(behind).chain(before);
+    lengths.into_iter().find_map(|length| {
+        let length = length.before_all_round().unwrap_or(length);
+        let (word, rest) = length.first_word();
+        let length = if edge_named(word.value).is_some() { rest } else { length };
+        let length = ["less", "plus"].iter().find_map(|word| length.at_word(word)).map_or(length, |(length, _)| length);
+        parse_length(length.value).ok().map(|length| length.unit().system())
+    })
 }
 
 impl<'a> Desk<'a> {

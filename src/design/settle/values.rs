@@ -101,7 +101,13 @@ impl<'a> Desk<'a> {
     /// A text; `lost` says which sign behind a `#` makes a comment of what was meant as text.
     fn text_with(&mut self, field: Field<'a>, lost: impl Fn(char) -> bool) -> Option<Text<'a>> {
         let scalar = self.scalar(field, lost)?;
-        let trimmed = Text::new(&scalar.text, scalar.span, self.source.slice(scalar.span) == scalar.text);
+        let written = self.source.slice(scalar.span);
+        let quoted = |sign| written.strip_prefix(sign).and_then(|rest| rest.strip_suffix(sign)) == Some(&scalar.text);
+        let trimmed = if quoted('"') || quoted('\'') {
+            Text::new(&scalar.text, Span::new(scalar.span.start + 1, scalar.span.end - 1), true)
+        } else {
+            Text::new(&scalar.text, scalar.span, written == scalar.text)
+        };
         if trimmed.value.is_empty() {
             self.empty(&field.what(), field.key, scalar.span);
             return None;
@@ -136,6 +142,7 @@ impl<'a> Desk<'a> {
     fn sign_in_front(&mut self, text: Text<'_>) -> Option<()> {
         let source = self.source.text();
         let before = &source[..text.span.start];
+        let before = before.strip_suffix(['"', '\'']).unwrap_or(before);
         let line = &before[before.rfind('\n').map_or(0, |found| found + 1)..];
         let Some(word) = line.split_whitespace().next_back().filter(|word| word.starts_with(['&', '!'])) else {
             return Some(());
@@ -144,7 +151,7 @@ impl<'a> Desk<'a> {
         if used {
             return Some(());
         }
-        let start = text.span.start - (line.len() - line.rfind(word).unwrap_or(0));
+        let start = before.len() - (line.len() - line.rfind(word).unwrap_or(0));
         self.note(
             Finding::error(
                 "yaml-surprise",
@@ -161,14 +168,24 @@ impl<'a> Desk<'a> {
     /// One word of a list.
     pub(super) fn word<T: Copy>(&mut self, field: Field<'a>, words: &[(&'static str, T)]) -> Option<Spanned<T>> {
         let text = self.text(field)?;
+        self.word_in(field.name, text, words)
+    }
+
+    /// One word of a list, as a part of the text at a key.
+    pub(super) fn word_in<T: Copy>(
+        &mut self,
+        key: &str,
+        text: Text<'_>,
+        words: &[(&'static str, T)],
+    ) -> Option<Spanned<T>> {
         let tidied = tidy(text.value).to_lowercase();
-        self.heard.offer(field.name, words.iter().map(|(word, _)| *word));
+        self.heard.offer(key, words.iter().map(|(word, _)| *word));
         if let Some((word, value)) = words.iter().find(|(word, _)| *word == tidied) {
-            self.heard.take(field.name, word);
+            self.heard.take(key, word);
             return Some(Spanned::new(*value, text.span));
         }
         let known: Vec<&'static str> = words.iter().map(|(word, _)| *word).collect();
-        self.bad_word(field.name, text, &known);
+        self.bad_word(key, text, &known);
         None
     }
 

@@ -47,8 +47,8 @@ pub(super) fn fits(design: &Design, piece: PieceId, paper: PaperId) -> bool {
     let sheets = design.paper(paper);
     sheets.sheets.iter().any(|kind| {
         let room = usable(sheets, kind);
-        holds(room, design.piece(piece).size)
-            || (may_lie(design, piece, paper) && holds(room, design.piece(piece).size.lying()))
+        holds(room, design.piece(piece).blank())
+            || (may_lie(design, piece, paper) && holds(room, design.piece(piece).blank().lying()))
     })
 }
 

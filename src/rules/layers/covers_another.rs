@@ -33,6 +33,9 @@ fn hides(project: &Project, above: LayerId, below: LayerId) -> bool {
     // A layer too large for what it lies on is said by past-the-edge.
     let lies_on_it = project.design.layer(above).onto == Onto::Layer(below);
     let (above, below) = (project.layout.placed(above), project.layout.placed(below));
+    if above.face != below.face {
+        return false;
+    }
     if lies_on_it && !below.block.contains(above.block) {
         return false;
     }

@@ -1,4 +1,5 @@
 //! Rules about the sizes of pieces and sheets.
 
 pub mod nothing_to_hold;
+pub mod share_off_the_ruler;
 pub mod size_off_the_ruler;

@@ -1,5 +1,6 @@
 //! A piece is so narrow that a hand can hardly cut it.
 
+use crate::design::model::From;
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::{Rule, hand};
@@ -17,8 +18,8 @@ pub static RULE: Rule = Rule {
 fn check(project: &Project) -> Vec<Finding> {
     let (least, easy) = (hand::least(project.units()), hand::easy(project.units()));
     let mut findings = Vec::new();
-    for piece in &project.design.pieces {
-        let size = piece.size.in_units(project.units());
+    for piece in project.design.pieces.iter().filter(|piece| piece.from != From::Bought) {
+        let size = piece.blank().in_units(project.units());
         let (side, word) = if size.width <= size.height { (size.width, "wide") } else { (size.height, "high") };
         if side >= easy {
             continue;

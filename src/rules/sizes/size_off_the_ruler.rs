@@ -1,11 +1,12 @@
 //! A size is no whole step of the ruler.
 
-use crate::design::model::{FixedRow, Piece, PieceKind, Sheets, Stated};
+use crate::design::model::{Change, Extent, FixedRow, From, Measure, Of, Piece, PieceKind, Relation, Sheets, Stated};
 use crate::diagnostic::{Finding, Severity};
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::tell::{length, untwinned};
+use crate::shape::Making;
 use crate::source::Span;
 
 /// The rule.
@@ -25,14 +26,12 @@ fn check(project: &Project) -> Vec<Finding> {
     if let Some(card) = design.card.as_ref().filter(|card| !untwinned(project, card.size.width)) {
         let size = card.size.in_units(project.units());
         let help = format!("make it {}", nearest(size, ruler));
-        findings.extend(off(size, ruler).map(|_| warn("card", card.span, size, ruler).help(help)));
+        findings.extend(off(size, ruler).map(|_| warn("card", card.span, &fact(size, ruler), ruler).help(help)));
     }
-    for piece in &design.pieces {
-        let size = piece.size.in_units(project.units());
-        if off(size, ruler).is_some() && !follows(project, piece, ruler) {
-            let help = mend(project, piece, size, ruler);
-            findings.push(warn(&piece.name, piece.size_span, size, ruler).help(help));
-        }
+    // What a die cuts, or what is bought, has the size that it has.
+    let cut_by_ruler = |piece: &&Piece| piece.shape.making == Making::ByHand && piece.from != From::Bought;
+    for piece in design.pieces.iter().filter(cut_by_ruler) {
+        findings.extend(of_piece(project, piece, ruler));
     }
     // A kept leftover is among the pieces.
     for paper in design.papers.iter().filter(|paper| paper.kept_from.is_none()) {
@@ -43,23 +42,68 @@ fn check(project: &Project) -> Vec<Finding> {
     findings
 }
 
-/// Whether a size is off the ruler only because what it comes from is at fault.
-fn follows(project: &Project, piece: &Piece, ruler: Length) -> bool {
-    let design = &project.design;
-    let written = match piece.stated {
-        Stated::CardLess(border) | Stated::PieceLess(_, border) => border,
-        Stated::Outright => piece.size.width,
-    };
-    if untwinned(project, written) {
-        return true;
+fn of_piece(project: &Project, piece: &Piece, ruler: Length) -> Vec<Finding> {
+    let size = piece.size.in_units(project.units());
+    let sides: Vec<Extent> = Extent::BOTH.into_iter().filter(|side| at_fault(project, piece, *side, ruler)).collect();
+    if let Stated::BySide { .. } = piece.stated {
+        let finding = |side: Extent| {
+            let relation = piece.stated.side(side)?;
+            let fact = format!("{} {}", side.of(size), side.measure());
+            let help = mend_side(project, piece, relation, side, ruler);
+            Some(warn(&piece.name, relation.span, &fact, ruler).help(help))
+        };
+        return sides.into_iter().filter_map(finding).collect();
     }
-    let from = match piece.stated {
-        Stated::CardLess(_) => design.card.as_ref().map(|card| card.size),
-        Stated::PieceLess(other, _) => Some(design.piece(other).size),
-        Stated::Outright if piece.kind == PieceKind::Base => design.card.as_ref().map(|card| card.size),
-        Stated::Outright => None,
-    };
-    from.is_some_and(|size| off(size.in_units(project.units()), ruler).is_some())
+    if sides.is_empty() {
+        return Vec::new();
+    }
+    let help = mend(project, piece, size, ruler);
+    vec![warn(&piece.name, piece.size_span, &fact(size, ruler), ruler).help(help)]
+}
+
+/// Whether a side is off the ruler, and not only because what it comes from is at fault or has a rule of
+/// its own.
+fn at_fault(project: &Project, piece: &Piece, side: Extent, ruler: Length) -> bool {
+    let design = &project.design;
+    if side.of(piece.size).is_on(ruler) {
+        return false;
+    }
+    if piece.stated == Stated::Outright {
+        let card = design.card.as_ref().filter(|_| piece.kind == PieceKind::Base).map(|card| card.size);
+        let follows = card.is_some_and(|card| off(card, ruler).is_some());
+        return !follows && !untwinned(project, piece.size.width);
+    }
+    let shared = piece.stated.side(side).is_some_and(|relation| {
+        matches!(relation.measure, Measure::Part { .. } | Measure::Share { .. })
+            && relation
+                .measure
+                .result(side, |of, side| known(project, of, side))
+                .is_some_and(|share| !share.is_on(ruler))
+    });
+    !shared && !follows(project, &piece.stated, side, ruler)
+}
+
+/// Whether what a side leans on is off the ruler, or what it says has no twin.
+pub(super) fn follows(project: &Project, stated: &Stated, side: Extent, ruler: Length) -> bool {
+    let known = |(of, side)| known(project, of, side);
+    stated.written(side).into_iter().any(|length| untwinned(project, length))
+        || stated.leans_on(side).into_iter().filter_map(known).any(|length| !length.is_on(ruler))
+}
+
+/// A side of what is leaned on.
+pub(super) fn known(project: &Project, of: Of, side: Extent) -> Option<Length> {
+    match of {
+        Of::Card => project.design.card.as_ref().map(|card| side.of(card.size)),
+        Of::Piece(piece) => Some(side.of(project.design.piece(piece).size)),
+    }
+}
+
+/// How what is leaned on is called in a design.
+pub(super) fn called(project: &Project, of: Of) -> &str {
+    match of {
+        Of::Card => "card",
+        Of::Piece(piece) => &project.design.piece(piece).name,
+    }
 }
 
 /// The first side that is off the ruler.
@@ -78,19 +122,41 @@ fn fact(size: Size, ruler: Length) -> String {
 
 /// The nearest border of a size by relation, the nearest size of one given outright.
 fn mend(project: &Project, piece: &Piece, size: Size, ruler: Length) -> String {
-    let less = |whole: &str, border: Length| {
-        let border = near(length(project, border.nm()), ruler);
-        format!("say `{whole} less {border} all round`")
-    };
-    match piece.stated {
-        Stated::CardLess(border) => less("card", border),
-        Stated::PieceLess(other, border) => less(&project.design.piece(other).name, border),
-        Stated::Outright => format!("make it {}", nearest(size, ruler)),
+    let on = |length: Length| on_the_ruler(length, project, ruler);
+    match &piece.stated {
+        Stated::AllRound { of, border } => format!("say `{} less {} all round`", called(project, *of), on(*border)),
+        Stated::ByEdge { of, edges } => {
+            let edges: Vec<String> =
+                edges.iter().map(|(edge, length)| format!("{} {}", edge.word(), on(*length))).collect();
+            format!("say `{} less {}`", called(project, *of), edges.join(", "))
+        }
+        Stated::Outright | Stated::BySide { .. } => format!("make it {}", nearest(size, ruler)),
     }
 }
 
+/// The nearest length that brings one side onto the ruler.
+fn mend_side(project: &Project, piece: &Piece, relation: &Relation, side: Extent, ruler: Length) -> String {
+    let on = |length: Length| on_the_ruler(length, project, ruler);
+    let measure = relation.measure.result(side, |of, side| known(project, of, side));
+    match (&relation.measure, relation.change) {
+        (_, Some(Change::Less(length) | Change::Plus(length)))
+            if measure.is_some_and(|measure| measure.is_on(ruler)) =>
+        {
+            format!("say `{} {}`", relation.change.map_or("", Change::word), on(length))
+        }
+        (Measure::Rest { gap, .. }, None) => format!("say `with gap {}`", on(*gap)),
+        _ => format!("make it {} {}", on(side.of(piece.size)), side.measure()),
+    }
+}
+
+/// The length itself where it is on the ruler, else the nearest that is.
+fn on_the_ruler(length: Length, project: &Project, ruler: Length) -> Length {
+    let length = crate::rules::tell::length(project, length.nm());
+    if length.is_on(ruler) { length } else { near(length, ruler) }
+}
+
 /// The nearest whole number of steps, at least one; the lower one where it lies in the middle.
-fn near(length: Length, ruler: Length) -> Length {
+pub(super) fn near(length: Length, ruler: Length) -> Length {
     let below = length.floor_to(ruler);
     if (length - below) * 2 > ruler || below.is_zero() { below + ruler } else { below }
 }
@@ -100,8 +166,7 @@ fn nearest(size: Size, ruler: Length) -> Size {
     Size::new(near(size.width, ruler), near(size.height, ruler))
 }
 
-fn warn(name: &str, span: Span, size: Size, ruler: Length) -> Finding {
-    let fact = fact(size, ruler);
+fn warn(name: &str, span: Span, fact: &str, ruler: Length) -> Finding {
     Finding::warning(
         RULE.code,
         span,

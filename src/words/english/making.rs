@@ -44,6 +44,8 @@ pub enum Fixed {
     Liquid,
     /// Foam.
     Foam,
+    /// Glue dots.
+    Dots,
 }
 
 /// Where a layer goes, in one direction.
@@ -94,10 +96,11 @@ pub fn glue(laid: Laid<'_>, onto: Named<'_>, at: &Where, fixed: Fixed, gaps: &[S
     let verb = match fixed {
         Fixed::Unsaid | Fixed::Liquid => "Glue ",
         Fixed::Tape => "Tape ",
-        Fixed::Foam => "Lay ",
+        Fixed::Foam | Fixed::Dots => "Lay ",
     };
     let with = match fixed {
         Fixed::Foam => " on foam",
+        Fixed::Dots => " on glue dots",
         _ => "",
     };
     let mut line = Line::plain(verb).then(what);

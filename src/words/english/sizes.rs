@@ -25,14 +25,14 @@ pub fn title(design: &str, piece: &str, step: &str, sides: Sides) -> String {
     format!("{design}: cards as the {piece} grows and shrinks by {step}, {sides}.")
 }
 
-/// "The panel and the window follow with their borders."
+/// "The panel and the window follow as their sizes say."
 #[must_use]
 pub fn follow(pieces: &[String]) -> String {
     let names: Vec<String> = pieces.iter().map(|piece| format!("the {piece}")).collect();
     match pieces {
         [] => String::new(),
-        [_] => format!("{} follows with its border.", capital(&listed_words(&names))),
-        _ => format!("{} follow with their borders.", capital(&listed_words(&names))),
+        [_] => format!("{} follows as its size says.", capital(&listed_words(&names))),
+        _ => format!("{} follow as their sizes say.", capital(&listed_words(&names))),
     }
 }
 
