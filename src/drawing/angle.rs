@@ -20,6 +20,22 @@ const ARROW: (i64, i64) = (2400 * UM, 450 * UM);
 /// The arc is drawn in steps of at most 3 degrees.
 const STEP: u32 = 300;
 
+/// Where the degrees stand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Degrees {
+    /// Beyond the arc, in its middle.
+    Beyond,
+    /// Beside the direction before the turn, away from the arc.
+    Before,
+    /// Beside the direction after the turn, away from the arc.
+    After,
+}
+
+impl Degrees {
+    /// All three, the best first.
+    pub const ALL: [Self; 3] = [Self::Beyond, Self::After, Self::Before];
+}
+
 /// A turn, as a figure tells it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct AngleMark {
@@ -35,6 +51,8 @@ pub struct AngleMark {
     pub start: i64,
     /// The degrees.
     pub text: String,
+    /// Where they stand.
+    pub degrees: Degrees,
 }
 
 impl AngleMark {
@@ -60,15 +78,8 @@ impl AngleMark {
         items.push(line(Role::Dimension, arc));
         items.extend(self.arrow(&along, width));
         items.push(Item::Circles { role: Role::LeaderDot, radius: DOT, centres: vec![self.pivot] });
-        // Outside the arc, its box clear of it whatever the direction.
-        let middle = along(width / 2);
-        let (half_width, half_height) =
-            (text::width(Lettering::Figure, &self.text) / 2, text::cap_height(Lettering::Figure) / 2);
-        let unit = self.at(middle, 1_000_000);
-        let (x, y) = ((unit.x - self.pivot.x).abs(), (unit.y - self.pivot.y).abs());
-        let reach = (half_width * x + half_height * y) / 1_000_000;
-        let centre = self.at(middle, self.radius + PAST + CLEAR + reach);
-        let at = centre.moved(0, half_height);
+        let half_height = text::cap_height(Lettering::Figure) / 2;
+        let at = self.degrees_at(&along, width, to_left).moved(0, half_height);
         items.push(Item::Text {
             role: Lettering::Figure,
             at,
@@ -79,6 +90,28 @@ impl AngleMark {
         let figure = text_area(Lettering::Figure, at, Anchor::Middle, false, &self.text);
         let area = extent(&items).unwrap_or(figure);
         Drawn { items, area, figure }
+    }
+
+    /// The middle of the degrees, their box clear of arc and directions however these lie.
+    fn degrees_at(&self, along: &dyn Fn(u32) -> Angle, width: u32, to_left: bool) -> At {
+        let half = (text::width(Lettering::Figure, &self.text) / 2, text::cap_height(Lettering::Figure) / 2);
+        // How far the box reaches in a direction.
+        let reach = |angle: Angle| {
+            let unit = turned(At::new(1_000_000, 0), angle, At::new(0, 0));
+            (half.0 * unit.x.abs() + half.1 * unit.y.abs()) / 1_000_000
+        };
+        let (direction, away) = match (self.degrees, to_left) {
+            (Degrees::Beyond, _) => {
+                let middle = along(width / 2);
+                return self.at(middle, self.radius + PAST + CLEAR + reach(middle));
+            }
+            (Degrees::Before, true) | (Degrees::After, false) => (self.degrees, 3),
+            (Degrees::Before, false) | (Degrees::After, true) => (self.degrees, 1),
+        };
+        let ray = along(if direction == Degrees::Before { 0 } else { width });
+        let away = ray.then(Angle::quarters(away));
+        let beside = self.at(ray, (self.radius - reach(ray)).max(reach(ray)));
+        turned(beside.moved(CLEAR + reach(away), 0), away, beside)
     }
 
     /// The head at the arc's far end; none where the arc is too short for it.

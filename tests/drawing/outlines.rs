@@ -11,6 +11,7 @@ use trimwright::design::model::{
 };
 use trimwright::drawing::canvas::extent;
 use trimwright::drawing::figures::Room;
+use trimwright::drawing::figures::finish::finish;
 use trimwright::drawing::figures::front::{face, front};
 use trimwright::drawing::figures::step::step as draw_step;
 use trimwright::drawing::figures::view::{View, views};
@@ -322,7 +323,22 @@ fn others() -> Vec<(&'static str, Scene)> {
     };
     let view = |view| face(&faces, VersionId(0), view, Room::tenths_of_mm(1200, 600)).expect("a face");
     let drawn = |project: &Project, n| draw_step(project, n).expect("a picture");
+    let finished = |form, width, height| {
+        let pieces = vec![shaped("shape", width, height, ANY, form)];
+        finish(&project(pieces, Vec::new()), PieceId(1)).expect("something to finish")
+    };
+    let ended = Form::Ended {
+        edge: Edge::Bottom,
+        end: End::Fishtail { depth: e(3) },
+        opposite: Some(End::Pointed { depth: e(2) }),
+    };
     vec![
+        ("finish-triangle", finished(Form::Triangle { right_angle: Corner::LowerLeft }, 12, 10)),
+        ("finish-diamond", finished(Form::Diamond, 12, 10)),
+        ("finish-ends", finished(ended, 6, 16)),
+        ("finish-rounded", finished(Form::Rounded { radius: e(1), corners: vec![Corner::UpperLeft] }, 12, 10)),
+        ("finish-circle", finished(Form::Circle, 10, 10)),
+        ("finish-window", finish(&windowed(), PieceId(2)).expect("a window")),
         ("step-overhang", drawn(&unit(), 0)),
         ("step-face-down", drawn(&unit(), 1)),
         ("step-turned-unit", drawn(&unit(), 2)),
@@ -498,8 +514,19 @@ fn a_turn_is_told_by_its_degrees_and_measured_by_no_ruler() {
         .map(|(.., text)| text)
         .collect();
     assert_eq!(figures, ["12.5°", "2 1/2", "2 1/2"]);
-    assert!(scene.alt.contains("strip turned 12.5° to the right about its lower left corner"), "{}", scene.alt);
+    assert!(scene.alt.contains("strip turned 12.5° to the right about its bottom left corner"), "{}", scene.alt);
     assert!(scene.alt.contains("strip (2), 1 3/4 × 5/8, from dusk"), "its size unturned: {}", scene.alt);
+}
+
+#[test]
+fn a_plain_rectangle_needs_no_finishing() {
+    let (_, plain) = fronts().remove(0);
+    assert_eq!(finish(&plain, PieceId(1)), None);
+    let scene = others().into_iter().find(|(name, _)| *name == "finish-triangle").unwrap().1;
+    assert_eq!(
+        scene.alt,
+        "shape (2) from a rectangle of 1 1/2 × 1 1/4 in: a cut from 1 1/2 from the left and 1 1/4 from the top to 0 from the left and 0 from the top."
+    );
 }
 
 #[test]
@@ -519,4 +546,25 @@ fn ink_stays_inside_every_picture() {
         assert!(scene.alt.ends_with('.'), "{name}: {}", scene.alt);
         preview::tree(&svg(&scene)).unwrap();
     }
+}
+
+#[test]
+fn a_handout_sets_windows_and_turned_layers() {
+    // The typesetter refuses what it cannot draw; how it looks is for `look_at_outlines`.
+    let mut project = windowed();
+    project.steps = Steps {
+        steps: vec![
+            step(1, Work::Layering, Action::Glue { layer: LayerId(0), loose: false }),
+            step(2, Work::Layering, Action::Glue { layer: LayerId(1), loose: false }),
+        ],
+    };
+    let pages = trimwright::handout::page_images(&project, 100.0).unwrap_or_else(|error| panic!("{error:?}"));
+    if std::env::var_os("UPDATE_PICTURES").is_some() {
+        let folder = std::env::temp_dir().join("look");
+        std::fs::create_dir_all(&folder).unwrap();
+        for (n, page) in pages.iter().enumerate() {
+            std::fs::write(folder.join(format!("page-{n}.png")), page).unwrap();
+        }
+    }
+    assert!(!pages.is_empty());
 }

@@ -76,7 +76,10 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
     let lens = borders.filter(|borders| part.dimensions && frame.scale.length(borders.least) < UNDER);
     let lens_stretch = lens.iter().map(|borders| lens_stretch(outline, borders));
     // No level leader runs through the degrees of a turn.
-    let degrees = turns.iter().map(|mark| (mark.figure.top - 900 * UM, mark.figure.bottom + 900 * UM));
+    let degrees = turns.iter().map(|mark| {
+        let clear = if mark.figure.right > outline.right { 3400 * UM } else { 900 * UM };
+        (mark.figure.top - clear, mark.figure.bottom + clear)
+    });
     let blocked: Vec<(i64, i64)> = lens_stretch.chain(degrees).collect();
     let named = if part.dimensions { named(project, frame, &ground, &copies) } else { Vec::new() };
     // Under the word at a top fold.

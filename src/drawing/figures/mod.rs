@@ -4,6 +4,7 @@ mod layers;
 mod rings;
 mod turns;
 
+pub mod finish;
 pub mod front;
 pub mod sheet;
 pub mod small;

@@ -2,7 +2,7 @@
 
 use super::view::Ground;
 use crate::design::model::{Arrangement, LayerId, Pivot};
-use crate::drawing::angle::AngleMark;
+use crate::drawing::angle::{AngleMark, Degrees};
 use crate::drawing::outline::Outline;
 use crate::drawing::scale::Frame;
 use crate::geometry::{Angle, Edge, Mirror, Point, Rect};
@@ -69,22 +69,24 @@ pub(super) fn mark(
     let radii = if is_fan { vec![beyond] } else { vec![within, beyond, reach * 4 / 5, RADIUS.0, RADIUS.1] };
     let directions = if is_middle { vec![along, along.then(Angle::quarters(2))] } else { vec![along] };
     let text = words::degrees(turned_by(turn).0);
-    let marks = directions.iter().flat_map(|direction| {
-        radii.iter().map(|radius| AngleMark {
+    let mut marks = Vec::new();
+    for (direction, radius) in directions.iter().flat_map(|direction| radii.iter().map(move |own| (direction, own))) {
+        marks.extend(Degrees::ALL.map(|degrees| AngleMark {
             pivot,
             from: direction.then(before).then(frame_turn),
             turn,
             radius: *radius,
             start: if is_fan { radius - BEYOND } else { 0 },
             text: text.clone(),
-        })
-    });
+            degrees,
+        }));
+    }
     // The degrees stand where they cross the fewest edges, and on the face rather than beside it.
     let face = frame.area(ground.rect);
-    marks.min_by_key(|mark| {
+    marks.into_iter().min_by_key(|mark| {
         let figure = mark.draw().figure.grown(700 * UM);
         let crossed = outlines.iter().filter(|outline| outline.divides(figure)).count();
-        (crossed, !face.contains(figure))
+        crossed + usize::from(!face.contains(figure))
     })
 }
 

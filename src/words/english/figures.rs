@@ -335,6 +335,42 @@ pub fn trim_step(piece: &str, onto: &str, face_down: bool) -> String {
     format!("{piece} trimmed level with {onto}{lying}.")
 }
 
+/// A piece made from its trimmed rectangle.
+#[must_use]
+pub fn finish_step(piece: &str, blank: &str, told: &[String]) -> String {
+    format!("{piece} from a rectangle of {blank}: {}.", told.join("; "))
+}
+
+/// A place on a rectangle.
+#[must_use]
+pub fn from_left_and_top(left: &str, top: &str) -> String {
+    format!("{left} from the left and {top} from the top")
+}
+
+/// A straight finishing cut.
+#[must_use]
+pub fn cut_told(from: &str, to: &str) -> String {
+    format!("a cut from {from} to {to}")
+}
+
+/// A corner that is rounded.
+#[must_use]
+pub fn round_told(corner: &str, radius: &str) -> String {
+    format!("the {corner} corner rounded by {radius}")
+}
+
+/// An outline cut all at once.
+#[must_use]
+pub fn stamped_out_told(die: bool, margin: &str) -> String {
+    format!("cut out with a {}, {margin} of paper round it", if die { "die" } else { "punch" })
+}
+
+/// A window with its size and place.
+#[must_use]
+pub fn window_told(size: &str, left: &str, bottom: &str) -> String {
+    format!("a window, {size}, {left} from the left and {bottom} from the bottom")
+}
+
 /// In a unit that lies face down.
 #[must_use]
 pub const fn face_down() -> &'static str {

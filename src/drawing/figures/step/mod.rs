@@ -450,9 +450,10 @@ impl<'a> Picture<'a> {
             let room = text_area(Lettering::Small, at, Anchor::Middle, false, word).grown(800 * UM);
             outline.contains(room) && !strips.iter().any(|strip| strip.overlaps(room)) && self.canvas.is_free(room, 0)
         });
-        if let Some(spot) = spot {
-            self.canvas.centred_text(Lettering::Small, spot, word);
-        }
+        // Else under it all.
+        let foot = strips.iter().map(|strip| strip.area().bottom).fold(area.bottom, i64::max);
+        let spot = spot.unwrap_or_else(|| At::new(middle.x, foot + 4000 * UM));
+        self.canvas.centred_text(Lettering::Small, spot, word);
     }
 
     fn finished(&mut self) -> Option<String> {
