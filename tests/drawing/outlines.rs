@@ -141,6 +141,22 @@ fn leaf() -> Form {
     Form::Polygon { corners: points.map(|(x, y)| Point::new(e(x), e(y))).to_vec() }
 }
 
+/// As an outline from a designer's file comes: many short edges, flattened from curves.
+fn drop() -> Form {
+    let (width, height) = (e(12), e(10));
+    let mut corners: Vec<Point> = (0..=60)
+        .map(|step| {
+            // Three quarters of an ellipse, then a straight way to the upper right corner.
+            let turn = f64::from(step) / 60.0 * 1.5 * core::f64::consts::PI + 0.5 * core::f64::consts::PI;
+            #[allow(clippy::cast_precision_loss, clippy::cast_possible_truncation)]
+            let at = |half: i64, share: f64| half + (half as f64 * share).round() as i64;
+            Point::new(at(width / 2, turn.cos()), at(height / 2, turn.sin()))
+        })
+        .collect();
+    corners.push(Point::new(width, height));
+    Form::Polygon { corners }
+}
+
 fn windowed() -> Project {
     let mut frame = shaped("frame", 14, 14, PLAIN, Form::Rectangle);
     let window = |form, width, height, left, bottom| Window {
@@ -186,6 +202,7 @@ fn fronts() -> Vec<(&'static str, Project)> {
         ("shape-triangle", one(Form::Triangle { right_angle: Corner::LowerLeft })),
         ("shape-diamond", one(Form::Diamond)),
         ("shape-polygon", one(leaf())),
+        ("shape-svg-outline", one(drop())),
         ("shape-fishtail", one(Form::Ended { edge: Edge::Bottom, end: fishtail, opposite: None })),
         (
             "shape-pointed",
@@ -539,11 +556,12 @@ fn only_faces_with_something_on_them_are_views() {
 }
 
 #[test]
-fn ink_stays_inside_every_picture() {
+fn ink_and_labels_keep_clear_in_every_picture() {
     for (name, scene) in all() {
         let ink = extent(&scene.items).unwrap();
         assert!(ink.left >= 0 && ink.top >= 0 && ink.right <= scene.width && ink.bottom <= scene.height, "{name}");
         assert!(scene.alt.ends_with('.'), "{name}: {}", scene.alt);
+        super::clear::labels_are_clear(&scene);
         preview::tree(&svg(&scene)).unwrap();
     }
 }

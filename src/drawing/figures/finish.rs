@@ -8,7 +8,8 @@ use crate::drawing::canvas::{Canvas, ring_radius, towards};
 use crate::drawing::dimension::{Dimension, Drawn, stack};
 use crate::drawing::outline::Outline;
 use crate::drawing::scale::{Frame, Scale};
-use crate::drawing::scene::{At, Role, Scene};
+use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
+use crate::drawing::text;
 use crate::geometry::{Edge, Point, Rect, Region};
 use crate::project::Project;
 use crate::shape::{Finish, Made, Making, Shape};
@@ -43,6 +44,13 @@ pub fn finish(project: &Project, piece: PieceId) -> Option<Scene> {
             let past = if *runs_through { -PAST } else { 0 };
             canvas.line(Role::Trim, towards(from, to, past), towards(to, from, past));
         }
+    }
+    if let Some(radius) = finish.iter().find_map(|cut| match cut {
+        Finish::RoundCorner { radius, .. } => Some(*radius),
+        _ => None,
+    }) {
+        let at = At::new(area.middle().x, area.bottom + 2500 * UM + text::cap_height(Lettering::Figure));
+        canvas.text(Lettering::Figure, at, Anchor::Middle, &words::radius(&number(project, radius)));
     }
     let (mut uprights, mut levels) = (Vec::new(), Vec::new());
     for (edge, measure) in measures(&own.shape, blank, &finish) {

@@ -347,6 +347,12 @@ pub fn from_left_and_top(left: &str, top: &str) -> String {
     format!("{left} from the left and {top} from the top")
 }
 
+/// Under a piece whose corners are punched round.
+#[must_use]
+pub fn radius(number: &str) -> String {
+    format!("radius {number}")
+}
+
 /// A straight finishing cut.
 #[must_use]
 pub fn cut_told(from: &str, to: &str) -> String {

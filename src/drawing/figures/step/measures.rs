@@ -9,11 +9,20 @@ use crate::drawing::figures::turns;
 use crate::drawing::figures::view::Ground;
 use crate::drawing::outline::Outline;
 use crate::drawing::scale::Frame;
-use crate::geometry::{Edge, Rect};
+use crate::geometry::{Edge, Polygon, Rect};
 use crate::project::Project;
 use crate::words::english::figures as words;
 
 const UM: i64 = 1000;
+
+/// A lens of a step shows a border up to this, with paper on both sides of it.
+const MOST_IN_LENS: i64 = 8000 * UM;
+
+/// Whether a layer's outer edges are those of an upright rectangle, so that a corner shows its border.
+fn is_rectangle(project: &Project, id: LayerId) -> bool {
+    let placed = project.layout.placed(id);
+    placed.laid.iter().all(|laid| laid.outline.filled() == Polygon::from(laid.outline.bounds()))
+}
 
 /// What a glue step measures: the stated places, and nothing else.
 pub(super) struct Measures {
@@ -45,6 +54,8 @@ impl Measures {
             && layer.arrangement == Arrangement::Single
             && borders[0] > 0
             && borders.iter().all(|b| *b == borders[0])
+            && borders[0] <= MOST_IN_LENS
+            && is_rectangle(project, id)
         {
             found.border = Some(borders[0]);
             found.told.push(words::borders_told(&[number(project, borders[0])]));

@@ -17,7 +17,7 @@ use crate::drawing::outline::Outline;
 use crate::drawing::scale::{Frame, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
-use crate::geometry::{Edge, Point, Polygon, Rect, Region, TOLERANCE};
+use crate::geometry::{Angle, Edge, Point, Polygon, Rect, Region, TOLERANCE};
 use crate::layout::place::place;
 use crate::project::Project;
 use crate::words::english::figures as words;
@@ -473,16 +473,25 @@ impl<'a> Picture<'a> {
         let (width, height) = (size.width.nm(), size.height.nm());
         let scale = Scale::to_fit(width, height, CARD_WIDTH, CARD_HEIGHT - 8000 * UM);
         let area = Area::at(LEFT, TOP, scale.length(width), scale.length(height));
-        let inset = (area.width().min(area.height()) / 5).min(5000 * UM);
+        let frame = Frame::new(scale, Rect::of(size), At::new(LEFT, TOP));
+        let made = design.piece(piece).shape.make().ok();
+        let outline = made.and_then(|made| Outline::of(frame, &Region::from(&made.outline)));
+        let outline = outline.unwrap_or_else(|| area.into());
+        let least = (area.width().min(area.height()) / 5).min(5000 * UM);
+        let most = area.width().min(area.height()) / 2 - 500 * UM;
+        let insets = std::iter::successors(Some(least), |inset| Some(inset + 500 * UM));
+        let mut insets = insets.take_while(|inset| *inset < most);
+        let inset = insets.find(|inset| outline.contains(area.grown(-inset))).unwrap_or(least);
         let dashed = area.grown(-inset);
-        self.canvas.area(Role::Piece, area);
+        outline.draw(&mut self.canvas, Role::Piece);
         if let Some(paper) = design.paper_of(piece, self.version) {
-            let items = hatch_of(design, paper).fill(area, 0, &[dashed]);
+            let items = hatch_of(design, paper).fill_outline(&outline, Angle::NONE, &[dashed.into()]);
             self.canvas.items.extend(items);
         }
         self.canvas.area(Role::Hidden, dashed);
         let ring = design.ring(piece);
-        let dot = At::new(area.right - (inset / 2).min(900 * UM), area.middle().y);
+        let right = outline.stretches(area.middle().y).last().map_or(area.right, |(_, right)| *right);
+        let dot = At::new(right - (inset / 2).min(900 * UM), area.middle().y);
         self.canvas.ring_with_leader(At::new(area.right + 6000 * UM + ring_radius(ring), dot.y), ring, dot);
         words::stamp_step(&words::counted(1, &design.piece(piece).name, ring))
     }
