@@ -36,6 +36,9 @@ const INSET: i64 = 200 * UM;
 /// Signs keep this far from the outline and from what lies over them.
 const CLEAR: i64 = 350 * UM;
 
+/// Level lines at their heights, each with the dashes it consists of.
+type Ruled = Vec<(i64, Vec<(i64, i64)>)>;
+
 /// The signs that a paper would take, the best first.
 type Wanted<'a> = dyn Fn(PaperId, &Paper) -> &'static [Hatch] + 'a;
 
@@ -149,7 +152,7 @@ impl Hatch {
             (outline.turned(by.back(), about), holes)
         };
         let back = |items: Vec<Item>, by: Angle| items.into_iter().map(|item| item_turned(item, by, about)).collect();
-        let ruled = |by: Angle, rule: &dyn Fn(Area) -> Vec<(i64, Vec<(i64, i64)>)>| {
+        let ruled = |by: Angle, rule: &dyn Fn(Area) -> Ruled| {
             let (own, holes) = lying(by);
             back(vec![lines(clipped(&own, &holes, rule(own.area().grown(-INSET))))], by)
         };
@@ -188,7 +191,7 @@ struct Field<'a> {
 }
 
 /// Level lines cut to an outline and at holes.
-fn clipped(own: &Outline, holes: &[Outline], rule: Vec<(i64, Vec<(i64, i64)>)>) -> Vec<Vec<At>> {
+fn clipped(own: &Outline, holes: &[Outline], rule: Ruled) -> Vec<Vec<At>> {
     let mut runs = Vec::new();
     for (y, dashes) in rule {
         let holes: Vec<(i64, i64)> = holes.iter().flat_map(|hole| hole.stretches(y)).collect();
@@ -394,7 +397,7 @@ fn broken(area: Area, turns: u8, holes: &[Area]) -> Vec<Vec<At>> {
 }
 
 /// Broken level lines, each with its dashes.
-fn dashes(area: Area) -> Vec<(i64, Vec<(i64, i64)>)> {
+fn dashes(area: Area) -> Ruled {
     let (dash, gap, step) = (2200 * UM, 900 * UM, 1400 * UM);
     let mut rows = Vec::new();
     let (mut row, mut y) = (0, area.top + step / 2);
