@@ -362,7 +362,12 @@ impl<'a> Picture<'a> {
             }
         }
         let end = frame.area(face).bottom - 3000 * UM;
-        let blocked = [(busy.0 - 4000 * UM, busy.1 + 4500 * UM)];
+        let mut blocked = vec![(busy.0 - 4000 * UM, busy.1 + 4500 * UM)];
+        // Beside a shape its neighbour may show at the far side only: no leader runs through a ring on the way.
+        if copies.iter().any(|copy| copy.layer == layer && !copy.is_plain()) {
+            let clear = ring_radius(ring) + 800 * UM;
+            blocked.extend(spots.iter().flatten().map(|spot| (spot.y - clear, spot.y + clear)));
+        }
         let rings = assign(&column, (TOP + 1000 * UM, end), &blocked);
         put_column(&mut self.canvas, &column, &rings, right + 6000 * UM);
     }
