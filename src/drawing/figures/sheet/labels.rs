@@ -359,11 +359,18 @@ pub(super) fn put_apart(canvas: &mut Canvas, apart: &Apart, targets: &[Area], ar
         let room = Area::at(left.x, left.y - size.1 / 2, size.0, size.1);
         [(900 * UM, 0), (250 * UM, 4000 * UM)].map(move |(clear, extra)| (room, *left, cost + extra, clear))
     });
-    let found = leaders
-        .filter_map(|(room, left, cost, clear)| {
-            leader(canvas, room, targets, clear).map(|(length, from, dots)| (cost + length, left, from, dots))
-        })
-        .min_by_key(|(cost, ..)| *cost);
+    let mut found: Option<(i64, At, At, Vec<At>)> = None;
+    for (room, left, cost, clear) in leaders {
+        // The place alone costs as much as the best so far.
+        if found.as_ref().is_some_and(|(best, ..)| cost >= *best) {
+            continue;
+        }
+        if let Some((length, from, dots)) = leader(canvas, room, targets, clear)
+            && found.as_ref().is_none_or(|(best, ..)| cost + length < *best)
+        {
+            found = Some((cost + length, left, from, dots));
+        }
+    }
     let Some((_, left, from, dots)) = found else { return false };
     canvas.leader(from, &dots);
     // Later labels keep off this leader too.
@@ -387,17 +394,18 @@ fn leader(canvas: &Canvas, room: Area, targets: &[Area], clear: i64) -> Option<(
     let clear_ones = ways.filter_map(|(from, dots)| {
         let (first, last) = (*dots.first()?, *dots.last()?);
         let is_crossed = |area: Area| area.is_crossed(from, first) || (first != last && area.is_crossed(first, last));
-        let is_blocked = canvas.taken.iter().any(|taken| is_crossed(taken.grown(clear)));
         // Level, upright or well away from both: almost level looks like a slip.
         let (across, down) = ((from.x - first.x).abs(), (from.y - first.y).abs());
         let is_slip = (down != 0 && down * 11 < across) || (across != 0 && across * 4 < down);
-        let is_bad = is_blocked || is_crossed(room) || is_slip;
+        if is_slip || is_crossed(room) || canvas.taken.iter().any(|taken| is_crossed(taken.grown(clear))) {
+            return None;
+        }
         // A slanted leader costs more, and so does a bent one.
         let slant = if across == 0 || down == 0 { 0 } else { 5000 * UM + (across + down) };
         let is_bent = (across != 0 && first.y != last.y) || (down != 0 && first.x != last.x);
         let bend = if is_bent && first != last { 2000 * UM } else { 0 };
         let met = if canvas.ways.iter().any(|way| is_crossed(*way)) { 10_000 * UM } else { 0 };
-        (!is_bad).then_some((across + down + slant + bend + met, from, dots))
+        Some((across + down + slant + bend + met, from, dots))
     });
     clear_ones.min_by_key(|(length, ..)| *length)
 }
