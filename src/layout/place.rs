@@ -4,10 +4,11 @@
 //! refers to was checked when the design was settled. Must never judge: that is the rules' work.
 
 use super::model::{Laid, Layout, Placed, Turn};
-use super::repeat::{self, Copy};
 pub use super::repeat::pivot;
+use super::repeat::{self, Copy};
 use crate::design::model::{Along, Bound, Card, Design, Face, Layer, LayerId, Onto, Part};
 use crate::geometry::{Angle, Point, Polygon, Rect, Region};
+use std::cmp::Ordering;
 
 /// Lays every layer of every face.
 #[must_use]
@@ -193,8 +194,12 @@ fn start(along: Along, (low, high): (i64, i64), length: i64, of: impl Fn(LayerId
                 Bound::Layer(layer) => of(layer),
             };
             let (one, other) = (reach(one), reach(other));
-            let (lower, upper) = if one.0 <= other.0 { (one, other) } else { (other, one) };
-            middle(lower.1, upper.0)
+            // The lower is the one whose middle is; where both have one middle, that is meant.
+            match (one.0 + one.1).cmp(&(other.0 + other.1)) {
+                Ordering::Less => middle(one.1, other.0),
+                Ordering::Greater => middle(other.1, one.0),
+                Ordering::Equal => middle(one.0, one.1),
+            }
         }
     }
 }

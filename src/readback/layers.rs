@@ -68,6 +68,9 @@ fn copies(project: &Project, layer: &Layer) -> String {
                 .filter(|(by, _)| !by.is_zero())
                 .map(|(by, way)| format!("{} {way}", says(project, by.abs())))
                 .collect();
+            if moves.is_empty() {
+                return format!("{count} of {size} one on another");
+            }
             format!("{count} of {size} in steps, each {} of the one before", listed_words(&moves))
         }
         Arrangement::Triangle { points_up, .. } => {

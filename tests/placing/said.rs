@@ -1,7 +1,9 @@
 //! What a step says of each arrangement, and what `check` reads back: only what a ruler finds.
 
 use super::{inches, laid};
+use crate::support::{root, run};
 use trimwright::assembly::tell::step;
+use trimwright::diagnostic::Severity;
 use trimwright::readback::read_back;
 
 const PIECES: &str = "  mat:\n    size: 4 x 5 in\n    from: plain\n  tab:\n    size: 1 x 1/2 in\n    from: plain\n  \
@@ -28,7 +30,7 @@ fn turned_layers_are_told_by_their_corners() {
     assert_eq!(
         told,
         "Glue the strip (4) onto the mat (2), turned 12.5 degrees to the left about its top left corner, which lies 1 from \
-         the top and 1 from the left. Its bottom right corner comes about 2 3/16 from the bottom and about 1 15/16 from the left, \
+         the top and 1 from the left. Its bottom right corner comes about 2 1/8 from the bottom and about 1 15/16 from the left, \
          its top right corner about 7/8 from the top and about 1 1/2 from the left."
     );
     assert!(
@@ -110,4 +112,36 @@ fn level_and_midway_are_told_by_what_is_seen() {
          the mat."
     );
     assert!(read.contains("shifted 1/16 in left and 1/8 in up"), "{read}");
+}
+
+/// The README's example of placing, with the rest of a design round it.
+#[test]
+fn the_example_in_the_readme_is_read() {
+    let readme = std::fs::read_to_string(root().join("README.md")).expect("the README");
+    let section = readme.split_once("**Placing**").expect("a section").1;
+    let example = section.split_once("```yaml\n").expect("a block").1.split_once("```").expect("its end").0;
+    let pieces = [
+        ("mat", "4 x 5 1/4 in | 99 x 142 mm"),
+        ("panel", "3 3/4 x 5 in | 93 x 136 mm"),
+        ("tag", "3/4 x 1/2 in | 20 x 12 mm"),
+        ("pearl", "1/8 x 1/8 in | 3 x 3 mm"),
+        ("blade", "1/4 x 1 in | 6 x 25 mm"),
+        ("heart", "1/2 x 1/2 in | 12 x 12 mm"),
+        ("first strip", "1/8 x 1/2 in | 3 x 12 mm"),
+        ("second strip", "5/8 x 1/8 in | 15 x 3 mm"),
+        ("third strip", "1/8 x 5/8 in | 3 x 15 mm"),
+        ("fourth strip", "3/4 x 1/8 in | 18 x 3 mm"),
+    ];
+    let pieces: String =
+        pieces.iter().map(|(name, size)| format!("  {name}: {{size: {size}, from: white}}\n")).collect();
+    let text = format!(
+        "title: Gate\nmonth: 2027-06\ncards: 1\nunits: inch and metric\n\
+         card: {{size: 4 1/4 x 5 1/2 in | 105 x 148 mm, fold: side, from: white}}\n\
+         papers: {{white: {{sheets: 4 of letter}}}}\npieces:\n{pieces}{example}"
+    );
+    let outcome = run(&text);
+    let broken: Vec<_> = outcome.findings.iter().filter(|f| f.severity == Severity::Error).collect();
+    assert!(broken.is_empty(), "{broken:#?}");
+    assert_eq!(outcome.editions.len(), 2);
+    assert_eq!(outcome.editions[0].design.layers.len(), 14);
 }
