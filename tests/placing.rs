@@ -1,7 +1,15 @@
-//! Placing rectangles exactly.
+//! Placing layers exactly.
 
-use crate::support::{found, sound};
-use trimwright::geometry::{Edge, Rect};
+mod arranged;
+mod laws;
+mod level;
+mod refused;
+mod ring;
+mod said;
+mod turned;
+
+use crate::support::{found, run, sound};
+use trimwright::geometry::{Edge, Polygon, Rect};
 use trimwright::length::{Length, NM_PER_INCH, NM_PER_MM};
 use trimwright::project::Project;
 
@@ -11,6 +19,35 @@ fn inches(pieces: &str, front: &str) -> String {
         "title: Test\nmonth: 2026-11\ncards: 1\nunits: inch\ncard:\n  size: 4 1/4 x 5 1/2 in\n  fold: side\n  from: plain\n\
          papers:\n  plain:\n    sheets: 40 of 12 x 12 in\npieces:\n{pieces}front:\n{front}"
     )
+}
+
+/// The outlines of a layer that is asked for by its name.
+fn outlines(project: &Project, name: &str) -> Vec<Polygon> {
+    let id = project.design.layer_ids().find(|id| project.design.layer(*id).name == name).expect("the layer");
+    project.layout.placed(id).laid.iter().map(|laid| laid.outline.clone()).collect()
+}
+
+/// The settled layout of a design whose look is of no account here: nothing may be refused when it is read.
+fn laid(text: &str) -> Project {
+    let outcome = run(text);
+    assert!(outcome.editions.len() == 1, "{:#?}", outcome.findings);
+    outcome.editions.into_iter().next().expect("an edition")
+}
+
+/// Rectangles in sixteenths of an inch: left, bottom, width, height.
+fn sixteenths([left, bottom, width, height]: [i64; 4]) -> Rect {
+    let step = NM_PER_INCH / 16;
+    Rect::at(left * step, bottom * step, width * step, height * step)
+}
+
+/// Where the copies of a layer are glued, in sixteenths.
+fn copies_are(project: &Project, name: &str, expected: &[[i64; 4]]) {
+    let id = project.design.layer_ids().find(|id| project.design.layer(*id).name == name).expect("the layer");
+    let expected: Vec<Rect> = expected.iter().copied().map(sixteenths).collect();
+    assert_eq!(project.layout.placed(id).copies, expected, "{name}");
+    // Where nothing is turned, what is seen is what is glued.
+    let outlines: Vec<Rect> = outlines(project, name).iter().map(Polygon::bounds).collect();
+    assert_eq!(outlines, expected, "{name}");
 }
 
 fn block(project: &Project, name: &str) -> Rect {

@@ -3,17 +3,18 @@
 //! Takes values of the stages, gives [`Line`]s through the catalogue in `words`. Must never hold a
 //! word of any language itself.
 
+use super::laying;
 use super::model::{Action, Step};
 use crate::cutting::alternatives::Differs;
 use crate::cutting::lay::Measured;
 use crate::cutting::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
-use crate::design::model::{Along, Design, EdgeStrip, Fold, Glue, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
-use crate::geometry::{Edge, Rect};
+use crate::design::model::{Design, EdgeStrip, Fold, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
+use crate::geometry::Edge;
 use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
 use crate::words::Line;
 use crate::words::english::cutting::{self, Alike, Edges, Given, Taken};
-use crate::words::english::making::{self, Fixed, Laid, Named, Spot, Where};
+use crate::words::english::making::{self, Named};
 
 /// A cut row as it is printed.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -266,7 +267,7 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
         }
         Action::ScoreAndFold { piece } => score(design, *piece),
         Action::Sort => making::sort(step.times, &named_counts(design, &step.checkpoint)),
-        Action::Glue { layer, .. } => glue(design, layout, *layer),
+        Action::Glue { layer, .. } => laying::glue(design, layout, *layer),
         Action::Trim { layer, loose } => {
             caution = Some(making::fingers());
             let to = design.layer(*layer).trim_flush.map_or(Onto::Card, |to| to.value);
@@ -337,16 +338,16 @@ pub fn loose_notes(design: &Design, steps: &super::model::Steps) -> Vec<Line> {
         .collect()
 }
 
-fn named(design: &Design, piece: PieceId) -> Named<'_> {
+pub(super) fn named(design: &Design, piece: PieceId) -> Named<'_> {
     Named { name: &design.piece(piece).name, ring: Some(design.ring(piece)) }
 }
 
-fn layer_named(design: &Design, layer: LayerId) -> Named<'_> {
+pub(super) fn layer_named(design: &Design, layer: LayerId) -> Named<'_> {
     let layer = design.layer(layer);
     Named { name: &layer.name, ring: Some(design.ring(layer.piece)) }
 }
 
-fn onto_named(design: &Design, onto: Onto) -> Named<'_> {
+pub(super) fn onto_named(design: &Design, onto: Onto) -> Named<'_> {
     match (onto, &design.card) {
         (Onto::Layer(layer), _) => layer_named(design, layer),
         (Onto::Card, Some(card)) => named(design, card.base),
@@ -361,85 +362,4 @@ fn score(design: &Design, piece: PieceId) -> Line {
         Fold::Side | Fold::None | Fold::Gate | Fold::Accordion { .. } => (Edge::Left, Edge::Left, card.size.width),
     };
     making::score(named(design, piece), from.word(), &measure.number(design.units), fold.word())
-}
-
-fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
-    let layer = design.layer(id);
-    let placed = layout.placed(id);
-    let number = |nm: i64| Length::of(nm, design.units).number(design.units);
-    let borders = Edge::ALL.map(|edge| placed.shows(edge));
-    let [left, top, right, bottom] = borders;
-    let centred = layer.across == Along::Centre && layer.up == Along::Centre && borders.iter().all(|b| *b >= 0);
-    let at = if centred && left == right && top == bottom && left == top {
-        Where::Bordered(number(left))
-    } else if centred && left == right && top == bottom {
-        Where::Middle(number(left), number(top))
-    } else {
-        Where::Spots {
-            across: spot(design, layer.across, placed.block, placed.onto, Edge::Left, Edge::Right),
-            up: spot(design, layer.up, placed.block, placed.onto, Edge::Bottom, Edge::Top),
-        }
-    };
-    let fixed = match layer.glue.map(|glue| glue.value) {
-        None => Fixed::Unsaid,
-        Some(Glue::Tape) => Fixed::Tape,
-        Some(Glue::Liquid) => Fixed::Liquid,
-        Some(Glue::Foam) => Fixed::Foam,
-        Some(Glue::Dot) => Fixed::Dots,
-    };
-    let (columns, rows) = layer.arrangement.columns_rows();
-    let (across, down) = layer.arrangement.gaps(design.units);
-    let mut gaps = Vec::new();
-    if columns > 1 && rows > 1 && across != down {
-        gaps = vec![number(across.nm()), number(down.nm())];
-    } else if columns > 1 {
-        gaps.push(number(across.nm()));
-    } else if rows > 1 {
-        gaps.push(number(down.nm()));
-    }
-    let count = layer.count();
-    let laid = if count == 1 {
-        Laid { count, piece: layer_named(design, id), called: None }
-    } else {
-        let piece = named(design, layer.piece);
-        Laid { count, piece, called: (layer.name != piece.name).then_some(layer.name.as_str()) }
-    };
-    let line = making::glue(laid, onto_named(design, layer.onto), &at, fixed, &gaps);
-    match layer.trim_flush {
-        Some(target) => line.then(reach(design, layout, id, target.value)),
-        None => line,
-    }
-}
-
-fn spot(design: &Design, along: Along, block: Rect, onto: Rect, low: Edge, high: Edge) -> Spot {
-    let number = |nm: i64| Length::of(nm, design.units).number(design.units);
-    let from = |edge: Edge| {
-        let border = onto.border(block, edge);
-        if border < 0 { Spot::Past(edge.word(), number(-border)) } else { Spot::From(edge.word(), number(border)) }
-    };
-    let beside = |other: LayerId, gap: Length, word: &'static str| {
-        let gap = (!gap.is_zero()).then(|| gap.number(design.units));
-        Spot::Beside(word, design.layer(other).name.clone(), gap)
-    };
-    match along {
-        Along::Centre => Spot::Middle,
-        Along::FromLow(_) => from(low),
-        Along::FromHigh(_) => from(high),
-        Along::After(other, gap) => beside(other, gap, if low == Edge::Left { "right of" } else { "above" }),
-        Along::Before(other, gap) => beside(other, gap, if low == Edge::Left { "left of" } else { "below" }),
-        Along::With(..) | Along::Midway(..) => from(low),
-    }
-}
-
-/// How far a layer that was cut too long reaches past what it is trimmed to.
-fn reach(design: &Design, layout: &Layout, id: LayerId, target: Onto) -> Line {
-    let block = layout.placed(id).block;
-    let past = Edge::ALL
-        .iter()
-        .map(|edge| -layout.rect(design.layer(id).face, target).border(block, *edge))
-        .filter(|past| *past > 0);
-    let Some(least) = past.min() else { return Line::new() };
-    let name = onto_named(design, target).name;
-    let by = Length::of(least, design.units).number(design.units);
-    making::reaches_past(name, &by, design.layer(id).count() > 1)
 }

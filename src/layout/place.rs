@@ -4,10 +4,11 @@
 //! refers to was checked when the design was settled. Must never judge: that is the rules' work.
 
 use super::model::{Laid, Layout, Placed, Turn};
-use super::repeat::{self, Copy};
 pub use super::repeat::pivot;
+use super::repeat::{self, Copy};
 use crate::design::model::{Along, Bound, Card, Design, Face, Layer, LayerId, Onto, Part};
 use crate::geometry::{Angle, Point, Polygon, Rect, Region};
+use std::cmp::Ordering;
 
 /// Lays every layer of every face.
 #[must_use]
@@ -61,8 +62,27 @@ fn faces(design: &Design) -> Vec<(Face, Rect)> {
 fn place_layer(design: &Design, layout: &Layout, id: LayerId) -> Placed {
     let layer = design.layer(id);
     let onto = layout.rect(layer.face, layer.onto);
+    let copies = copies_on(design, layout, id);
+    let frame = frame_on(design, layout, layer);
+    let form = form(design, layer);
+    let laid: Vec<Laid> = copies.iter().map(|copy| lay(copy, layer, &form, onto, &frame)).collect();
+    let trimmed = laid.iter().map(|laid| Some(laid.outline.bounds())).collect();
+    let block = repeat::hull(&copies);
+    let copies = copies.iter().map(|copy| copy.rect).collect();
+    Placed { layer: id, face: layer.face, onto, copies, trimmed, block, laid, frame }
+}
+
+/// The outline of a layer's piece, unturned; its rectangle where the shape cannot be made.
+fn form(design: &Design, layer: &Layer) -> Polygon {
     let piece = design.piece(layer.piece);
-    let turned = piece.size.turned(layer.quarter_turns);
+    piece.shape.make().map_or_else(|_| Polygon::from(Rect::of(piece.size)), |made| made.outline)
+}
+
+/// The copies of a layer where they lie, mirrored ones last.
+fn copies_on(design: &Design, layout: &Layout, id: LayerId) -> Vec<Copy> {
+    let layer = design.layer(id);
+    let onto = layout.rect(layer.face, layer.onto);
+    let turned = design.piece(layer.piece).size.turned(layer.quarter_turns);
     let repeated = repeat::copies(layer, turned, design.units);
     let block = repeat::hull(&repeated);
 
@@ -80,14 +100,40 @@ fn place_layer(design: &Design, layout: &Layout, id: LayerId) -> Placed {
         let images: Vec<Copy> = copies.iter().map(|copy| copy.mirrored(mirror, onto)).collect();
         copies.extend(images);
     }
+    copies
+}
 
-    let frame = frame_on(design, layout, layer);
-    let form = piece.shape.make().map_or_else(|_| Polygon::from(Rect::of(piece.size)), |made| made.outline);
-    let laid: Vec<Laid> = copies.iter().map(|copy| lay(copy, layer, &form, onto, &frame)).collect();
-    let trimmed = laid.iter().map(|laid| Some(laid.outline.bounds())).collect();
-    let block = repeat::hull(&copies);
-    let copies = copies.iter().map(|copy| copy.rect).collect();
-    Placed { layer: id, face: layer.face, onto, copies, trimmed, block, laid, frame }
+/// One copy as a hand lays it, measured from the edges of what it lies on.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ByHand {
+    /// Its rectangle before it is turned by another angle than quarters; of a mirrored copy the image's.
+    pub rect: Rect,
+    /// Its own turns, that of a fan first; of a mirrored copy the original's.
+    pub turns: Vec<Turn>,
+    /// Its outline when it is turned, before any trimming.
+    pub outline: Polygon,
+}
+
+/// The copies of a layer as a hand lays them, in the frame of what they lie on ([`Placed::onto`]).
+#[must_use]
+pub fn by_hand(design: &Design, layout: &Layout, id: LayerId) -> Vec<ByHand> {
+    let layer = design.layer(id);
+    let onto = layout.rect(layer.face, layer.onto);
+    let form = form(design, layer);
+    copies_on(design, layout, id)
+        .iter()
+        .map(|copy| ByHand {
+            rect: copy.rect,
+            turns: turns(copy, layer).collect(),
+            outline: lay(copy, layer, &form, onto, &[]).outline,
+        })
+        .collect()
+}
+
+/// A copy's own turns: its place in a fan, then the layer's.
+fn turns(copy: &Copy, layer: &Layer) -> impl Iterator<Item = Turn> {
+    let tilt = layer.tilt.map(|tilt| Turn { angle: tilt.angle, about: copy.pivot });
+    copy.fan.into_iter().chain(tilt)
 }
 
 /// One copy with its shape, turned in its place and then with everything that it lies on.
@@ -101,7 +147,7 @@ fn lay(copy: &Copy, layer: &Layer, form: &Polygon, onto: Rect, frame: &[Turn]) -
     let rect = copy.image.map_or(copy.rect, |mirror| copy.rect.mirrored(mirror, onto));
     let mut outline = outline.moved(rect.left - lies.left, rect.bottom - lies.bottom);
     let mut angle = Angle::quarters(quarters);
-    for turn in copy.fan.iter().copied().chain(layer.tilt.map(|tilt| Turn { angle: tilt.angle, about: copy.pivot })) {
+    for turn in turns(copy, layer) {
         outline = outline.turned(turn.angle, turn.about);
         angle = angle.then(turn.angle);
     }
@@ -148,8 +194,12 @@ fn start(along: Along, (low, high): (i64, i64), length: i64, of: impl Fn(LayerId
                 Bound::Layer(layer) => of(layer),
             };
             let (one, other) = (reach(one), reach(other));
-            let (lower, upper) = if one.0 <= other.0 { (one, other) } else { (other, one) };
-            middle(lower.1, upper.0)
+            // The lower is the one whose middle is; where both have one middle, that is meant.
+            match (one.0 + one.1).cmp(&(other.0 + other.1)) {
+                Ordering::Less => middle(one.1, other.0),
+                Ordering::Greater => middle(other.1, one.0),
+                Ordering::Equal => middle(one.0, one.1),
+            }
         }
     }
 }

@@ -6,8 +6,10 @@
 pub mod check;
 pub mod cutting;
 pub mod figures;
+pub mod laying;
 pub mod making;
 pub mod pages;
+pub mod places;
 pub mod sizes;
 pub mod stock;
 

@@ -87,7 +87,7 @@ impl<'a> Desk<'a> {
 }
 
 /// Where a strip lies: outside everything before it at its own edge, and level with the outer side of the
-/// strip before it.
+/// strip before it; the first begins level with the middle, at the end away from the next strip.
 fn place(strip: usize, first: usize, middle: LayerId, starting: Edge, clockwise: bool, nothing: Length) -> Strip {
     let edge = |strip: usize| {
         let round = Edge::ALL;
@@ -103,11 +103,11 @@ fn place(strip: usize, first: usize, middle: LayerId, starting: Edge, clockwise:
         Edge::Left | Edge::Bottom => Along::Before(inner, nothing),
         Edge::Right | Edge::Top => Along::After(inner, nothing),
     };
+    let part = |edge: Edge| if matches!(edge, Edge::Left | Edge::Bottom) { Part::Low } else { Part::High };
     let level = if strip == 0 {
-        Along::With(middle, Part::Low)
+        Along::With(middle, part(edge(1).opposite()))
     } else {
-        let low = matches!(edge(strip - 1), Edge::Left | Edge::Bottom);
-        Along::With(layer(strip - 1), if low { Part::Low } else { Part::High })
+        Along::With(layer(strip - 1), part(edge(strip - 1)))
     };
     let (across, up) = if own.is_side() { (outside, level) } else { (level, outside) };
     let before = std::iter::once(middle).chain((0..strip).map(layer)).collect();

@@ -3,12 +3,12 @@
 use super::desk::{Desk, Field};
 use super::front::Drafts;
 use super::text::Text;
-use crate::design::model::{Along, Arrangement, Layer, LayerId, Onto, Part, Pivot, Tilt};
+use crate::design::model::{Along, Arrangement, Bound, Layer, LayerId, Onto, Part, Pivot, Tilt};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::geometry::{Angle, Corner, Edge};
-use crate::source::{Span, Spanned};
+use crate::source::Spanned;
 
 /// A turn as settled.
 #[derive(Clone, Copy, Default)]
@@ -125,16 +125,18 @@ impl<'a> Desk<'a> {
         for (number, layer) in layers.iter().enumerate() {
             let Some(layer) = layer else { continue };
             if let Onto::Layer(below) = layer.onto
-                && let Some(Some(fan)) = layers.get(below.0)
-                && matches!(fan.arrangement, Arrangement::Fan { .. })
+                && let Some(Some(below)) = layers.get(below.0)
+                && (is_fan(below) || below.count() > 1 && below.tilt.is_some())
             {
-                self.on_a_fan(&fan.name, fan.span, Spanned::new(layer.name.as_str(), layer.span));
+                self.on_turned_copies(below, Spanned::new(layer.name.as_str(), layer.span));
                 continue;
             }
             let frame = frame_of(layers, number);
-            for other in [layer.across, layer.up].into_iter().flat_map(measured_from) {
+            for (other, part) in [layer.across, layer.up].into_iter().flat_map(measured_from) {
                 let Some(Some(from)) = layers.get(other.0) else { continue };
-                let is_turned = from.tilt.is_some() || matches!(from.arrangement, Arrangement::Fan { .. });
+                let about_middle = from.tilt.is_none_or(|tilt| tilt.about == Pivot::Middle);
+                // A middle stays where it is when a layer turns about it.
+                let is_turned = is_fan(from) || from.tilt.is_some() && !(part == Part::Middle && about_middle);
                 if !is_turned && frame_of(layers, other.0) == frame {
                     continue;
                 }
@@ -158,31 +160,38 @@ impl<'a> Desk<'a> {
         }
     }
 
-    fn on_a_fan(&mut self, fan: &str, span: Span, layer: Spanned<&str>) {
+    fn on_turned_copies(&mut self, below: &Layer, layer: Spanned<&str>) {
         self.note(
             Finding::error(
                 "measured-across-a-turn",
                 layer.span,
-                format!("`{}` cannot lie on the fan `{fan}`", layer.value),
-                "the fan has several directions",
+                format!("`{}` cannot lie on the turned copies `{}`", layer.value, below.name),
+                "these have no one direction",
             )
-            .also(span, "each copy is turned further")
-            .help("lay it on what the fan lies on, and say where with 2 distances")
-            .plainly(format!("A fan has no one direction in which {} could be laid straight.", layer.value)),
+            .also(below.tilt.map_or(below.span, |tilt| tilt.span), "each copy is turned by itself")
+            .help(format!("lay it on what `{}` lies on, and say where with 2 distances", below.name))
+            .plainly(format!(
+                "Each {} is turned by itself, so {} cannot be laid straight on them.",
+                below.name, layer.value
+            )),
         );
     }
 }
 
-/// The layers that a direction is measured from.
-fn measured_from(along: Along) -> Vec<LayerId> {
-    use crate::design::model::Bound;
+const fn is_fan(layer: &Layer) -> bool {
+    matches!(layer.arrangement, Arrangement::Fan { .. })
+}
+
+/// The layers that a direction is measured from, and the part of each.
+fn measured_from(along: Along) -> Vec<(LayerId, Part)> {
     match along {
-        // Middles stay where they are when a layer turns about its own.
-        Along::Centre | Along::FromLow(_) | Along::FromHigh(_) | Along::With(_, Part::Middle) => Vec::new(),
-        Along::After(other, _) | Along::Before(other, _) | Along::With(other, _) => vec![other],
+        Along::Centre | Along::FromLow(_) | Along::FromHigh(_) => Vec::new(),
+        Along::After(other, _) => vec![(other, Part::High)],
+        Along::Before(other, _) => vec![(other, Part::Low)],
+        Along::With(other, part) => vec![(other, part)],
         Along::Midway(one, other) => [one, other]
             .into_iter()
-            .filter_map(|bound| if let Bound::Layer(layer) = bound { Some(layer) } else { None })
+            .filter_map(|bound| if let Bound::Layer(layer) = bound { Some((layer, Part::Low)) } else { None })
             .collect(),
     }
 }
