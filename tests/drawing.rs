@@ -4,6 +4,7 @@
 mod clear;
 mod fixture;
 mod generated;
+mod outlines;
 mod read;
 mod reference;
 

@@ -15,3 +15,4 @@ mod sample;
 mod support;
 mod told;
 mod what_if;
+mod words;

@@ -276,6 +276,25 @@ impl Referee<'_> {
                 }
             }
         }
+        // Printed cells are cut apart where they are printed.
+        if let Some(cells) = &paper.cells {
+            let (width, height) = (cells.size.width.nm(), cells.size.height.nm());
+            for part in &replay.sheet.parts {
+                let Use::Piece { piece, .. } = part.r#use else { continue };
+                let is_cell = self.design.pieces.get(piece.0).is_some_and(|piece| piece.name == cells.called);
+                let (across, down) =
+                    (part.rect.left - usable.left - cells.left.nm(), usable.top - cells.top.nm() - part.rect.top);
+                let printed = across >= 0
+                    && down >= 0
+                    && across % width == 0
+                    && down % height == 0
+                    && across / width < i64::from(cells.columns)
+                    && down / height < i64::from(cells.rows);
+                if is_cell && !printed {
+                    faults.push(format!("a cell of {} is not cut where it is printed", replay.name));
+                }
+            }
+        }
         let mut rows = replay.sheet.cuts.iter().skip(usize::from(strip.is_some()));
         let mut edges: Vec<Edge> = Vec::new();
         for along in &paper.fixed.edges {

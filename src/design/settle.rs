@@ -3,6 +3,7 @@
 //! Takes a [`Node`] tree, gives a [`Design`] for one system of units and everything that is wrong
 //! with it, each fault in its place. Must never know where a layer comes to lie or how paper is cut.
 
+mod cells;
 mod decorations;
 mod desk;
 mod extras;
@@ -36,6 +37,7 @@ use super::nodes::Node;
 use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
+use cells::settle_cells;
 use desk::Desk;
 use faces::Lists;
 pub use heard::Heard;
@@ -228,7 +230,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     counted.then_some(())?;
     pieces.extend(kept);
     let versions = versions?.into_iter().map(|(version, _)| version).collect();
-    Some(Design {
+    let mut design = Design {
         units: desk.units,
         asked: desk.asked.clone(),
         title,
@@ -248,5 +250,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         supplies,
         tools,
         has_front,
-    })
+    };
+    settle_cells(&mut design);
+    Some(design)
 }

@@ -136,6 +136,11 @@ impl Area {
     /// Whether a straight line from `from` to `to` passes through the inside.
     #[must_use]
     pub fn is_crossed(self, from: At, to: At) -> bool {
+        // Most lines pass far away.
+        let is_beside = from.x.max(to.x) <= self.left || from.x.min(to.x) >= self.right;
+        if is_beside || from.y.max(to.y) <= self.top || from.y.min(to.y) >= self.bottom {
+            return false;
+        }
         // Clip the parameter range of the segment to the four half planes; exact in i128.
         let (dx, dy) = (i128::from(to.x - from.x), i128::from(to.y - from.y));
         let (mut low, mut high) = ((0_i128, 1_i128), (1_i128, 1_i128));

@@ -207,7 +207,7 @@ fn item_extent(item: &Item) -> Option<Area> {
     let half = |role: Role| style::pen(role).width_nm / 2;
     match item {
         Item::Path { role, points, .. } => points_area(points, half(*role)),
-        Item::Strokes { role, runs } => points_area(&runs.concat(), half(*role)),
+        Item::Strokes { role, runs } | Item::Shape { role, rings: runs } => points_area(&runs.concat(), half(*role)),
         Item::Circles { role, radius, centres } => points_area(centres, radius + half(*role)),
         Item::Box { role, at, width, height, .. } => Some(Area::at(at.x, at.y, *width, *height).grown(half(*role))),
         Item::Text { role, at, anchor, turned, text } => Some(text_area(*role, *at, *anchor, *turned, text)),
@@ -224,6 +224,7 @@ pub fn moved(items: Vec<Item>, x: i64, y: i64) -> Vec<Item> {
         .map(|item| match item {
             Item::Path { role, points, closed } => Item::Path { role, points: each(points), closed },
             Item::Strokes { role, runs } => Item::Strokes { role, runs: runs.into_iter().map(each).collect() },
+            Item::Shape { role, rings } => Item::Shape { role, rings: rings.into_iter().map(each).collect() },
             Item::Circles { role, radius, centres } => Item::Circles { role, radius, centres: each(centres) },
             Item::Box { role, at, width, height, radius } => {
                 Item::Box { role, at: at.moved(x, y), width, height, radius }

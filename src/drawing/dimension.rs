@@ -178,7 +178,13 @@ pub fn stack(mut dimensions: Vec<Dimension>, outline: i64, away: i64) -> Vec<Dra
     for mut dimension in dimensions {
         let reach = if dimension.is_narrow() { OUTSIDE } else { 0 };
         let ends = dimension.ends;
-        let (low, high) = (ends.0 - reach, ends.1 + reach);
+        // The figure of a narrow level one stands after its right arrow.
+        let after = if dimension.runs == Runs::Level && dimension.is_narrow() {
+            CLEAR + text::width(Lettering::Figure, &dimension.text) + 400 * UM
+        } else {
+            0
+        };
+        let (low, high) = (ends.0 - reach, ends.1 + reach + after);
         let is_free = |line: &Vec<Held>| line.iter().all(|((l, h), _)| high <= *l || *h <= low);
         // An extension line may run along another's, but not across a dimension line.
         let crosses = |line: &Vec<Held>| {

@@ -4,8 +4,10 @@
 //! lying wrongly is seen at once. The sizes are a page study's of our own.
 
 use super::area::Area;
+use super::outline::{self, Outline};
 use super::scene::{At, Item, Role};
 use crate::design::model::{Design, Paper, PaperId, Pattern};
+use crate::geometry::Angle;
 
 /// The sign of a paper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -33,6 +35,9 @@ const UM: i64 = 1000;
 const INSET: i64 = 200 * UM;
 /// Signs keep this far from the outline and from what lies over them.
 const CLEAR: i64 = 350 * UM;
+
+/// Level lines at their heights, each with the dashes it consists of.
+type Ruled = Vec<(i64, Vec<(i64, i64)>)>;
 
 /// The signs that a paper would take, the best first.
 type Wanted<'a> = dyn Fn(PaperId, &Paper) -> &'static [Hatch] + 'a;
@@ -115,17 +120,98 @@ impl Hatch {
     pub fn fill(self, area: Area, quarter_turns: u8, holes: &[Area]) -> Vec<Item> {
         let holes: Vec<Area> = holes.iter().copied().filter(|hole| hole.overlaps(area)).collect();
         let turns = if self.has_up() { quarter_turns % 4 } else { 0 };
+        let is_clear = |sign: Area| area.contains(sign.grown(-1)) && !holes.iter().any(|hole| hole.overlaps(sign));
+        let field = Field { area, turns, is_clear: &is_clear };
         let items = match self {
             Self::None => Vec::new(),
-            Self::Chevrons => chevrons(area, turns, &holes),
-            Self::Pins => pins(area, turns, &holes),
-            Self::Dots => dots(area, &holes),
-            Self::Rings => rings(area, &holes),
+            Self::Chevrons => chevrons(&field),
+            Self::Pins => pins(&field),
+            Self::Dots => dots(&field),
+            Self::Rings => rings(&field),
             Self::Diagonals => vec![lines(diagonals(area.grown(-INSET), &holes))],
             Self::Grid => vec![lines(grid(area.grown(-INSET), &holes))],
             Self::Broken => vec![lines(broken(area.grown(-INSET), turns, &holes))],
         };
         items.into_iter().filter(|item| !is_empty(item)).collect()
+    }
+
+    /// As [`Hatch::fill`] for a piece of any outline, turned by any angle. Lines and signs that have an
+    /// up are drawn on the piece as it lay unturned and turned with it.
+    #[must_use]
+    pub fn fill_outline(self, outline: &Outline, angle: Angle, holes: &[Outline]) -> Vec<Item> {
+        let angle = if self.has_up() { angle } else { Angle::NONE };
+        let plain: Option<Vec<Area>> = holes.iter().map(Outline::plain).collect();
+        if let (Some(area), Some(turns), Some(holes)) = (outline.plain(), angle.whole_quarters(), plain) {
+            return self.fill(area, turns, &holes);
+        }
+        let about = outline.area().middle();
+        let holes = holes.iter().filter(|hole| hole.area().overlaps(outline.area()));
+        // Everything as it lies when the hatch's lines are level.
+        let lying = |by: Angle| {
+            let holes: Vec<Outline> = holes.clone().map(|hole| hole.turned(by.back(), about)).collect();
+            (outline.turned(by.back(), about), holes)
+        };
+        let back = |items: Vec<Item>, by: Angle| items.into_iter().map(|item| item_turned(item, by, about)).collect();
+        let ruled = |by: Angle, rule: &dyn Fn(Area) -> Ruled| {
+            let (own, holes) = lying(by);
+            back(vec![lines(clipped(&own, &holes, rule(own.area().grown(-INSET))))], by)
+        };
+        let signs = |draw: &dyn Fn(&Field<'_>) -> Vec<Item>| {
+            let (own, holes) = lying(angle);
+            let is_clear = |sign: Area| own.contains(sign.grown(-1)) && !holes.iter().any(|hole| hole.overlaps(sign));
+            back(draw(&Field { area: own.area(), turns: 0, is_clear: &is_clear }), angle)
+        };
+        let whole = |area: Area, step: i64| {
+            let levels = std::iter::successors(Some(area.top + step / 2), move |y| Some(y + step));
+            levels.take_while(|y| *y < area.bottom).map(|y| (y, vec![(area.left, area.right)])).collect()
+        };
+        let items: Vec<Item> = match self {
+            Self::None => Vec::new(),
+            Self::Chevrons => signs(&chevrons),
+            Self::Pins => signs(&pins),
+            Self::Dots => signs(&dots),
+            Self::Rings => signs(&rings),
+            Self::Diagonals => ruled(Angle::left(4500), &|area| whole(area, 1500 * UM)),
+            Self::Grid => [Angle::NONE, Angle::quarters(1)]
+                .into_iter()
+                .flat_map(|by| ruled(by, &|area| whole(area, GRID_STEP)))
+                .collect(),
+            Self::Broken => ruled(angle, &dashes),
+        };
+        items.into_iter().filter(|item| !is_empty(item)).collect()
+    }
+}
+
+/// Where signs are put: an upright rectangle, how the piece lies in it, and whether a sign with its
+/// clear room may stand at a place.
+struct Field<'a> {
+    area: Area,
+    turns: u8,
+    is_clear: &'a dyn Fn(Area) -> bool,
+}
+
+/// Level lines cut to an outline and at holes.
+fn clipped(own: &Outline, holes: &[Outline], rule: Ruled) -> Vec<Vec<At>> {
+    let mut runs = Vec::new();
+    for (y, dashes) in rule {
+        let holes: Vec<(i64, i64)> = holes.iter().flat_map(|hole| hole.stretches(y)).collect();
+        for (left, right) in own.inner_stretches(y, INSET) {
+            for (from, to) in &dashes {
+                for (low, high) in without(left.max(*from), right.min(*to), holes.iter().copied(), SHORTEST) {
+                    runs.push(vec![At::new(low, y), At::new(high, y)]);
+                }
+            }
+        }
+    }
+    runs
+}
+
+fn item_turned(item: Item, by: Angle, about: At) -> Item {
+    let each = |points: Vec<At>| points.into_iter().map(|at| outline::turned(at, by, about)).collect::<Vec<At>>();
+    match item {
+        Item::Strokes { role, runs } => Item::Strokes { role, runs: runs.into_iter().map(each).collect() },
+        Item::Circles { role, radius, centres } => Item::Circles { role, radius, centres: each(centres) },
+        other => other,
     }
 }
 
@@ -141,9 +227,10 @@ fn is_empty(item: &Item) -> bool {
     }
 }
 
-/// The middles of signs in a staggered lattice over an unturned piece, turned into `area`, where a
+/// The middles of signs in a staggered lattice over an unturned piece, turned into its area, where a
 /// sign of `width` x `height` stands clear of edges and holes.
-fn lattice(area: Area, turns: u8, sign: (i64, i64), pitch: (i64, i64), holes: &[Area]) -> Vec<At> {
+fn lattice(field: &Field<'_>, sign: (i64, i64), pitch: (i64, i64)) -> Vec<At> {
+    let Field { area, turns, is_clear } = *field;
     let (width, height) = if turns % 2 == 1 { (area.height(), area.width()) } else { (area.width(), area.height()) };
     let (sign_width, sign_height) = sign;
     let lying = if turns % 2 == 1 { (sign_height, sign_width) } else { sign };
@@ -160,8 +247,7 @@ fn lattice(area: Area, turns: u8, sign: (i64, i64), pitch: (i64, i64), holes: &[
         let mut u = first_x + if row % 2 == 1 { pitch.0 / 2 } else { 0 };
         while u + sign_width / 2 + CLEAR <= width + 1 {
             let at = turned(At::new(u, v), turns, width, height).moved(area.left, area.top);
-            let box_of = Area::round(at, lying.0, lying.1).grown(CLEAR - 1);
-            if area.contains(box_of.grown(-1)) && !holes.iter().any(|hole| hole.overlaps(box_of)) {
+            if is_clear(Area::round(at, lying.0, lying.1).grown(CLEAR - 1)) {
                 middles.push(at);
             }
             u += pitch.0;
@@ -187,11 +273,11 @@ fn direction(x: i64, y: i64, turns: u8) -> At {
     turned(At::new(x, y), turns, 0, 0)
 }
 
-fn chevrons(area: Area, turns: u8, holes: &[Area]) -> Vec<Item> {
+fn chevrons(field: &Field<'_>) -> Vec<Item> {
     let (half_width, half_height) = (600 * UM, 400 * UM);
-    let middles = lattice(area, turns, (2 * half_width, 2 * half_height), (3000 * UM, 1900 * UM), holes);
+    let middles = lattice(field, (2 * half_width, 2 * half_height), (3000 * UM, 1900 * UM));
     let corner = |at: At, x: i64, y: i64| {
-        let by = direction(x, y, turns);
+        let by = direction(x, y, field.turns);
         at.moved(by.x, by.y)
     };
     let runs = middles
@@ -203,11 +289,11 @@ fn chevrons(area: Area, turns: u8, holes: &[Area]) -> Vec<Item> {
     vec![Item::Strokes { role: Role::HatchSign, runs }]
 }
 
-fn pins(area: Area, turns: u8, holes: &[Area]) -> Vec<Item> {
+fn pins(field: &Field<'_>) -> Vec<Item> {
     let (head, half) = (260 * UM, 850 * UM);
-    let middles = lattice(area, turns, (2 * head, 2 * half), (2600 * UM, 2000 * UM), holes);
+    let middles = lattice(field, (2 * head, 2 * half), (2600 * UM, 2000 * UM));
     let moved = |at: At, y: i64| {
-        let by = direction(0, y, turns);
+        let by = direction(0, y, field.turns);
         at.moved(by.x, by.y)
     };
     let runs = middles.iter().map(|at| vec![moved(*at, half), moved(*at, -half + head)]).collect();
@@ -215,15 +301,15 @@ fn pins(area: Area, turns: u8, holes: &[Area]) -> Vec<Item> {
     vec![Item::Strokes { role: Role::HatchSign, runs }, Item::Circles { role: Role::HatchHead, radius: head, centres }]
 }
 
-fn dots(area: Area, holes: &[Area]) -> Vec<Item> {
+fn dots(field: &Field<'_>) -> Vec<Item> {
     let radius = 240 * UM;
-    let centres = lattice(area, 0, (2 * radius, 2 * radius), (2828 * UM, 1414 * UM), holes);
+    let centres = lattice(field, (2 * radius, 2 * radius), (2828 * UM, 1414 * UM));
     vec![Item::Circles { role: Role::HatchDot, radius, centres }]
 }
 
-fn rings(area: Area, holes: &[Area]) -> Vec<Item> {
+fn rings(field: &Field<'_>) -> Vec<Item> {
     let radius = 600 * UM;
-    let centres = lattice(area, 0, (2 * radius, 2 * radius), (3400 * UM, 2000 * UM), holes);
+    let centres = lattice(field, (2 * radius, 2 * radius), (3400 * UM, 2000 * UM));
     vec![Item::Circles { role: Role::HatchRing, radius, centres }]
 }
 
@@ -246,6 +332,7 @@ fn without(from: i64, to: i64, holes: impl Iterator<Item = (i64, i64)>, least: i
 }
 
 const SHORTEST: i64 = 300 * UM;
+const GRID_STEP: i64 = 2200 * UM;
 
 /// Lines rising to the right at 45 degrees, 1.5 mm apart: `x + y` is the same all along each.
 fn diagonals(area: Area, holes: &[Area]) -> Vec<Vec<At>> {
@@ -282,7 +369,7 @@ fn swap_all(runs: Vec<Vec<At>>) -> Vec<Vec<At>> {
 
 fn grid(area: Area, holes: &[Area]) -> Vec<Vec<At>> {
     let rule = |area: Area, holes: &[Area]| {
-        let step = 2200 * UM;
+        let step = GRID_STEP;
         let mut runs = Vec::new();
         let mut y = area.top + step / 2;
         while y < area.bottom {
@@ -302,8 +389,17 @@ fn broken(area: Area, turns: u8, holes: &[Area]) -> Vec<Vec<At>> {
         let holes: Vec<Area> = holes.iter().map(|hole| swapped(*hole)).collect();
         return swap_all(broken(swapped(area), 0, &holes));
     }
-    let (dash, gap, step) = (2200 * UM, 900 * UM, 1400 * UM);
     let mut runs = Vec::new();
+    for (y, dashes) in dashes(area) {
+        level(area, y, &dashes, holes, &mut runs);
+    }
+    runs
+}
+
+/// Broken level lines, each with its dashes.
+fn dashes(area: Area) -> Ruled {
+    let (dash, gap, step) = (2200 * UM, 900 * UM, 1400 * UM);
+    let mut rows = Vec::new();
     let (mut row, mut y) = (0, area.top + step / 2);
     while y < area.bottom {
         let mut dashes = Vec::new();
@@ -312,11 +408,11 @@ fn broken(area: Area, turns: u8, holes: &[Area]) -> Vec<Vec<At>> {
             dashes.push((x, x + dash));
             x += dash + gap;
         }
-        level(area, y, &dashes, holes, &mut runs);
+        rows.push((y, dashes));
         y += step;
         row += 1;
     }
-    runs
+    rows
 }
 
 #[cfg(test)]

@@ -89,6 +89,13 @@ impl Frame {
         At::new(self.x(real.x), self.y(real.y))
     }
 
+    /// The rectangle of the plane that lies under `area`, for a frame that draws 1:1.
+    #[must_use]
+    pub fn at_full_size(self, area: Area) -> Rect {
+        let (x, y) = (|x: i64| self.left + x - self.at.x, |y: i64| self.top - (y - self.at.y));
+        Rect { left: x(area.left), right: x(area.right), top: y(area.top), bottom: y(area.bottom) }
+    }
+
     /// A rectangle on the page.
     #[must_use]
     pub fn area(self, real: Rect) -> Area {

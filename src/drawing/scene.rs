@@ -58,6 +58,14 @@ pub enum Item {
         /// Whether the last corner joins the first; a closed path may be filled by its role.
         closed: bool,
     },
+    /// An area of any outline: closed rings, each point inside that an odd number of them enclose, so
+    /// that a ring within another is a hole.
+    Shape {
+        /// What it stands for.
+        role: Role,
+        /// The rings.
+        rings: Vec<Vec<At>>,
+    },
     /// Many short runs of one role (a hatch), each open.
     Strokes {
         /// What they stand for.
@@ -128,8 +136,11 @@ pub enum Role {
     Ghost,
     /// A hidden edge.
     Hidden,
-    /// Score and fold.
+    /// Score and fold; where a picture tells two kinds of fold apart, the one that points toward the
+    /// reader.
     Fold,
+    /// A fold that points away from the reader.
+    Valley,
     /// Where something glued is trimmed level.
     Trim,
     /// Dimension and extension lines.
@@ -176,7 +187,7 @@ pub enum Role {
 
 impl Role {
     /// Every role, in the order declared.
-    pub const ALL: [Self; 28] = [
+    pub const ALL: [Self; 29] = [
         Self::Cut,
         Self::Piece,
         Self::Sheet,
@@ -184,6 +195,7 @@ impl Role {
         Self::Ghost,
         Self::Hidden,
         Self::Fold,
+        Self::Valley,
         Self::Trim,
         Self::Dimension,
         Self::Arrow,

@@ -50,6 +50,7 @@ pub struct Letters {
 
 const UM: i64 = 1000;
 const HIDDEN_DASH: &[i64] = &[1200 * UM, 800 * UM];
+const VALLEY_DASH: &[i64] = &[2000 * UM, 1000 * UM];
 const FOLD_DASH: &[i64] = &[3000 * UM, 800 * UM, 600 * UM, 800 * UM];
 
 const fn line(colour: &'static str, um: i64) -> Pen {
@@ -75,6 +76,7 @@ pub const fn pen(role: Role) -> Pen {
         Role::Ghost => on_white(GHOST, 250),
         Role::Hidden => Pen { dash: Some(HIDDEN_DASH), ..line(INK, 250) },
         Role::Fold => Pen { dash: Some(FOLD_DASH), ..line(TEAL, 350) },
+        Role::Valley => Pen { dash: Some(VALLEY_DASH), ..line(TEAL, 350) },
         Role::Trim => line(RUST, 700),
         Role::Dimension => line(TEAL, 250),
         Role::Arrow => filled(TEAL),

@@ -71,6 +71,7 @@ impl Writer {
             Item::Path { role, points, closed } => {
                 self.path(*role, std::slice::from_ref(points), *closed);
             }
+            Item::Shape { role, rings } => self.path(*role, rings, true),
             Item::Strokes { role, runs } => self.path(*role, runs, false),
             Item::Circles { role, radius, centres } => {
                 let _ = writeln!(self.out, "<g{}>", pen(*role, true));
@@ -109,7 +110,9 @@ impl Writer {
                 self.out.push('Z');
             }
         }
-        let _ = writeln!(self.out, "\"{}/>", pen(role, closed));
+        // Several closed rings: one within another is a hole.
+        let rule = if closed && runs.len() > 1 { " fill-rule=\"evenodd\"" } else { "" };
+        let _ = writeln!(self.out, "\"{rule}{}/>", pen(role, closed));
     }
 
     fn lens(&mut self, centre: At, radius: i64, items: &[Item]) {

@@ -5,6 +5,7 @@
 
 use super::model::{Laid, Layout, Placed, Turn};
 use super::repeat::{self, Copy};
+pub use super::repeat::pivot;
 use crate::design::model::{Along, Bound, Card, Design, Face, Layer, LayerId, Onto, Part};
 use crate::geometry::{Angle, Point, Polygon, Rect, Region};
 

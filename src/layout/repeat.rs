@@ -111,7 +111,7 @@ fn pinwheel(width: i64, height: i64, clockwise: bool) -> [(Rect, u8); 4] {
 
 /// The point of a rectangle that is turned about.
 #[must_use]
-pub(super) fn pivot(about: Pivot, rect: Rect) -> Point {
+pub fn pivot(about: Pivot, rect: Rect) -> Point {
     match about {
         Pivot::Middle => rect.middle(),
         Pivot::Corner(corner) => corner.of(rect),

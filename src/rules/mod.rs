@@ -64,6 +64,7 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::no_room_for_gaps::RULE,
     &reading::measured_across_a_turn::RULE,
     &reading::unit_on_the_card::RULE,
+    &reading::cells_off_the_sheet::RULE,
     &reading::no_inside::RULE,
     &reading::on_another_side::RULE,
     &reading::impossible_shape::RULE,

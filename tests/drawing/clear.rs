@@ -96,7 +96,7 @@ fn all_labels(scene: &Scene) -> Vec<(Area, String)> {
         .collect()
 }
 
-fn labels_are_clear(scene: &Scene) {
+pub(crate) fn labels_are_clear(scene: &Scene) {
     let labels = all_labels(scene);
     for (n, (one, text)) in labels.iter().enumerate() {
         for (other, other_text) in &labels[n + 1..] {

@@ -31,9 +31,9 @@ pub(crate) const fn rect(left: i64, bottom: i64, width: i64, height: i64) -> Rec
     Rect::at(e(left), e(bottom), e(width), e(height))
 }
 
-const NOWHERE: Span = Span::new(0, 0);
+pub(crate) const NOWHERE: Span = Span::new(0, 0);
 
-fn said<T>(value: T) -> Spanned<T> {
+pub(crate) fn said<T>(value: T) -> Spanned<T> {
     Spanned::new(value, NOWHERE)
 }
 
@@ -52,6 +52,7 @@ pub(crate) fn paper(name: &str, sheet: Size, pattern: Pattern, weight: Option<&s
         fixed: Fixed::default(),
         also: Vec::new(),
         ways: 1,
+        cells: None,
     }
 }
 

@@ -81,6 +81,27 @@ pub struct Paper {
     pub also: Vec<Also>,
     /// How many ways to cut it are printed: 1, or 2 with another of equal worth.
     pub ways: u32,
+    /// The cells that are printed on its sheets.
+    pub cells: Option<Cells>,
+}
+
+/// Cells printed edge to edge on a sheet, to be cut apart there.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Cells {
+    /// The paper that they are when pieces are cut from them.
+    pub called: String,
+    /// The size of one.
+    pub size: Size,
+    /// How many side by side.
+    pub columns: u32,
+    /// How many one above another.
+    pub rows: u32,
+    /// From the left edge of the usable sheet to the first column.
+    pub left: Length,
+    /// From the top edge of the usable sheet to the first row.
+    pub top: Length,
+    /// Where they are written.
+    pub span: Span,
 }
 
 /// The back of a double-sided sheet. All pieces are cut with the front side up.

@@ -2,11 +2,11 @@
 
 use std::collections::BTreeSet;
 
-/// Keys and words, each with the map or key that it belongs to.
+/// Keys, each with the map that it belongs to, and words of values.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Heard {
     /// Every word that stands open where the design says something: the first key that its map may have, or
-    /// the key that the word answers, then the word.
+    /// what kind of value it answers, then the word.
     pub open: BTreeSet<(String, &'static str)>,
     /// Those that it uses.
     pub used: BTreeSet<(String, &'static str)>,

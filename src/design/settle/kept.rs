@@ -19,6 +19,8 @@ pub(super) struct KeptDraft {
     source: usize,
     /// How many of what size, where it could be read.
     sheets: Option<Sheets>,
+    /// Whether it is printed where it lies.
+    printed: bool,
 }
 
 /// A size, so many times; only the size has a twin.
@@ -26,6 +28,13 @@ pub(super) struct KeptDraft {
 struct Counted {
     count: u32,
     size: Size,
+}
+
+impl KeptDraft {
+    /// The printed cells of a paper.
+    pub(super) const fn of_cells(name: Spanned<String>, source: usize, sheets: Sheets) -> Self {
+        Self { name, source, sheets: Some(sheets), printed: true }
+    }
 }
 
 impl Restate for Counted {
@@ -41,7 +50,7 @@ impl<'a> Desk<'a> {
         let drafts = entries.into_iter().map(|(name, node)| {
             let place = Field { name: "keep", key: name.span, node, item: true };
             let sheets = self.text(place).and_then(|text| self.kept_sheets(text));
-            KeptDraft { name, source, sheets }
+            KeptDraft { name, source, sheets, printed: false }
         });
         drafts.collect()
     }
@@ -150,6 +159,7 @@ pub(super) fn kept_papers(kept: &[KeptDraft], written: &[Paper]) -> Option<Vec<P
             fixed: Fixed::default(),
             also: Vec::new(),
             ways: 1,
+            cells: None,
         })
     });
     papers.collect()
@@ -170,7 +180,7 @@ pub(super) fn kept_pieces(kept: &[KeptDraft], written: &[Spanned<String>]) -> Op
             stated: Stated::Outright,
             from: From::Paper(PaperId(draft.source)),
             from_span: written[draft.source].span,
-            upright: None,
+            upright: draft.printed.then_some(true),
             per_card: None,
             greeting: None,
             side: Side::Front,

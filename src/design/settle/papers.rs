@@ -5,15 +5,16 @@ use super::fixed::{AlongDraft, EDGES};
 use super::kept::{KeptDraft, kept_papers, kept_pieces};
 use super::names::{Names, tidy};
 use super::text::Text;
-use crate::design::model::{EdgeStrip, Fixed, Paper, Pattern, Piece};
+use crate::design::model::{EdgeStrip, Fixed, Paper, Pattern, Piece, Sheets};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::geometry::Edge;
+use crate::length::Size;
 use crate::source::{Span, Spanned};
 
 const STRIP_FORM: &str = "say it as `1/2 in at the bottom, beside`";
-const KEYS: [&str; 12] = [
+const KEYS: [&str; 13] = [
     "sheets",
     "also from",
     "pattern",
@@ -26,6 +27,7 @@ const KEYS: [&str; 12] = [
     "cut first",
     "along the edge",
     "ways to cut",
+    "cells",
 ];
 
 /// `sheets are`: whether they differ from one another.
@@ -110,11 +112,29 @@ impl<'a> Desk<'a> {
         let different = different.filter(|word| word.value).map(|word| word.span);
         let strip = fields.get("edge strip").map(|field| self.edge_strip(field));
         let weight = fields.get("weight").and_then(|field| self.text(field)).map(Text::owned);
-        let kept = fields.get("keep").map(|field| self.keep(field, number)).unwrap_or_default();
-        let rows = fields.get("cut first").map(|field| self.cut_first(field)).unwrap_or_default();
+        let mut kept = fields.get("keep").map(|field| self.keep(field, number)).unwrap_or_default();
+        let mut rows = fields.get("cut first").map(|field| self.cut_first(field)).unwrap_or_default();
+        let usable = |kind: &Sheets| match strip.flatten().filter(|strip| !strip.beside) {
+            Some(strip) if strip.edge.is_side() => Size::new(kind.size.width - strip.width, kind.size.height),
+            Some(strip) => Size::new(kind.size.width, kind.size.height - strip.width),
+            None => kind.size,
+        };
+        let cells = fields.get("cells").map(|field| {
+            let cells = self.cells(field, number, sheets.as_deref().unwrap_or_default(), usable)?;
+            if let Some(row) = rows.first() {
+                self.fixed_twice(field.key, row.span);
+            }
+            Some(cells)
+        });
+        let cells_known = !matches!(cells, Some(None));
+        let cells = cells.flatten().map(|draft| {
+            rows.extend(draft.rows);
+            kept.push(draft.kept);
+            draft.cells
+        });
         let along = fields.get("along the edge").map(|field| self.along_the_edge(field)).unwrap_or_default();
         let ways = fields.get("ways to cut").and_then(|field| self.count(field, MOST_WAYS));
-        let strip_known = !matches!(strip, Some(None));
+        let strip_known = !matches!(strip, Some(None)) && cells_known;
         let paper = sheets.zip(patterns).filter(|_| strip_known).map(|(sheets, patterns)| Paper {
             name: name.value.clone(),
             span: name.span,
@@ -129,8 +149,24 @@ impl<'a> Desk<'a> {
             fixed: Fixed { rows, edges: Vec::new() },
             also,
             ways: ways.map_or(1, |ways| ways.value),
+            cells,
         });
         PaperDraft { paper, kept, along }
+    }
+
+    /// Notes rows that are fixed on a sheet whose cells fix its cuts already.
+    fn fixed_twice(&mut self, cells: Span, row: Span) {
+        self.note(
+            Finding::error(
+                "placed-twice",
+                cells,
+                "the first cuts of the sheet are fixed twice",
+                "cells are cut apart first",
+            )
+            .also(row, "`cut first` already")
+            .help("keep 1 of `cells` and `cut first`")
+            .plainly("A sheet with printed cells is cut along them first, so nothing else can come first."),
+        );
     }
 
     /// `1/2 in | 13 mm at the bottom, beside`.

@@ -504,13 +504,7 @@ fn corners_told(fault: &RingFault, say: impl Fn(i64) -> String) -> (String, Stri
             "move or delete this 1 corner".to_owned(),
         ),
         RingFault::Crosses { first, second, at } | RingFault::Touches { first, second, at } => (
-            format!(
-                "lines {} and {} meet at {} across, {} up",
-                first + 1,
-                second + 1,
-                say(at.x),
-                say(at.y)
-            ),
+            format!("lines {} and {} meet at {} across, {} up", first + 1, second + 1, say(at.x), say(at.y)),
             "go round the outline once, naming each corner 1 time".to_owned(),
         ),
     }

@@ -9,6 +9,9 @@ use crate::design::nodes::{Node, Scalar};
 use crate::diagnostic::Finding;
 use crate::source::{Span, Spanned};
 
+/// Where the fixed words of values are heard: one that several keys know is one word.
+const WORD: &str = "a word";
+
 impl<'a> Desk<'a> {
     /// A value that is empty, or that YAML took for a comment.
     pub(super) fn empty(&mut self, what: &str, key: Span, value: Span) {
@@ -179,9 +182,9 @@ impl<'a> Desk<'a> {
         words: &[(&'static str, T)],
     ) -> Option<Spanned<T>> {
         let tidied = tidy(text.value).to_lowercase();
-        self.heard.offer(key, words.iter().map(|(word, _)| *word));
+        self.heard.offer(WORD, words.iter().map(|(word, _)| *word));
         if let Some((word, value)) = words.iter().find(|(word, _)| *word == tidied) {
-            self.heard.take(key, word);
+            self.heard.take(WORD, word);
             return Some(Spanned::new(*value, text.span));
         }
         let known: Vec<&'static str> = words.iter().map(|(word, _)| *word).collect();

@@ -1,12 +1,15 @@
-//! The finished front, to a stated scale, with its dimensions.
+//! A finished face, to a stated scale, with its dimensions.
 
 use super::layers::{self, Copy, Pile};
 use super::rings::{Named, assign, put_column};
-use super::{Room, id};
-use crate::design::model::{Along, Arrangement, Fold, LayerId, Onto, PieceId, VersionId};
+use super::view::{Ground, View};
+use super::{Room, id, turns};
+use crate::design::model::{Along, Arrangement, LayerId, Onto, PieceId, VersionId};
+use crate::drawing::angle::AngleMark;
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, put_lens, ring_radius, text_area};
 use crate::drawing::dimension::{Dimension, Drawn, stack};
+use crate::drawing::outline::Outline;
 use crate::drawing::scale::{Frame, STATED, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
@@ -36,16 +39,23 @@ struct Part {
 /// carries the dimensions, rings and lens, the second the gaps; none where there is no card.
 #[must_use]
 pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene> {
-    let card = project.layout.card?;
+    face(project, version, View::Front, room)
+}
+
+/// As [`front`] for any face of the card or its envelope; none where there is no such face.
+#[must_use]
+pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Option<Scene> {
+    let ground = Ground::of(project, view)?;
     let several = project.design.versions.len() > 1;
     let part = Part { dimensions: version.0 == 0, gaps: if several { version.0 == 1 } else { true } };
-    let face = Rect::of(card);
+    let face = ground.rect;
     let all: Vec<LayerId> = project.design.layer_ids().collect();
-    let copies = layers::copies(project, &all, |_| true);
+    let copies = layers::copies(project, &ground, &all, |_| true);
     let borders = borders(project, face, &copies);
+    let fold_edge = ground.fold_edge(project);
 
     let beside = if part.dimensions { DIMENSIONS + LENS } else { 1000 * UM };
-    let above = if fold_edge(project) == Some(Edge::Left) { FOLD_MARK } else { 7500 * UM };
+    let above = if fold_edge.is_some_and(Edge::is_side) { FOLD_MARK } else { 7500 * UM };
     let below = if part.dimensions { 8300 * UM } else { 1000 * UM };
     let (width, height) = (face.width(), face.height());
     let tenths = Scale::choose(&STATED, width, height, room.width - beside, room.height - above - below);
@@ -53,15 +63,27 @@ pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene>
     let outline = frame.area(face);
 
     let mut canvas = Canvas::new();
-    let gaps = if part.gaps { gaps(project, frame, &copies) } else { Gaps::default() };
+    let turns: Vec<Drawn> = if part.dimensions { angle_marks(project, frame, &ground, &copies) } else { Vec::new() };
+    let gaps = if part.gaps { gaps(project, frame, &ground, &copies) } else { Gaps::default() };
     let mut plates: Vec<Area> = gaps.inside.iter().map(|gap| gap.area.grown(800 * UM)).collect();
+    plates.extend(turns.iter().flat_map(AngleMark::plates));
     let mut measures = gaps.told;
+    if part.dimensions {
+        let on_view = project.design.layer_ids().filter(|id| shown(&copies, *id).is_some());
+        measures.extend(on_view.flat_map(|id| turns::told(project, id)));
+    }
     // What stands on the right is settled first: a piece that finds no ring there has it inside.
     let lens = borders.filter(|borders| part.dimensions && frame.scale.length(borders.least) < UNDER);
-    let blocked: Vec<(i64, i64)> = lens.iter().map(|borders| lens_stretch(outline, borders)).collect();
-    let named = if part.dimensions { named(project, frame, face, &copies) } else { Vec::new() };
+    let lens_stretch = lens.iter().map(|borders| lens_stretch(outline, borders));
+    // No level leader runs through the degrees of a turn.
+    let degrees = turns.iter().map(|mark| {
+        let clear = if mark.figure.right > outline.right { 3400 * UM } else { 900 * UM };
+        (mark.figure.top - clear, mark.figure.bottom + clear)
+    });
+    let blocked: Vec<(i64, i64)> = lens_stretch.chain(degrees).collect();
+    let named = if part.dimensions { named(project, frame, &ground, &copies) } else { Vec::new() };
     // Under the word at a top fold.
-    let start = outline.top + if fold_edge(project) == Some(Edge::Top) { 3600 * UM } else { 1000 * UM };
+    let start = outline.top + if fold_edge == Some(Edge::Top) { 3600 * UM } else { 1000 * UM };
     let column = assign(&named, (start, outline.bottom - 2400 * UM), &blocked);
     let in_column = |n: usize| column.iter().any(|own| own.who == n);
     let inside: Vec<(At, u32)> = (0..named.len())
@@ -73,40 +95,42 @@ pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene>
         Area::round(*spot, across, across).grown(600 * UM)
     }));
 
-    canvas.area(Role::Layer, outline);
+    ground.draw(&mut canvas, frame, Role::Layer);
     let pile = Pile { project, frame, copies: &copies, version };
     pile.draw(&mut canvas, |_| Role::Layer, |_| true, &plates);
-    for gap in gaps.inside {
-        canvas.items.extend(gap.items);
+    for mark in turns.into_iter().chain(gaps.inside) {
+        canvas.items.extend(mark.items);
     }
     let (mut uprights, mut levels) = (gaps.uprights, gaps.levels);
     if part.dimensions {
-        measures.splice(0..0, dimensions(project, frame, face, &copies, &mut uprights, &mut levels));
+        measures.splice(0..0, dimensions(project, frame, &ground, &copies, &mut uprights, &mut levels));
     }
     for drawn in stack(uprights, outline.left, -1).into_iter().chain(stack(levels, outline.bottom, 1)) {
         canvas.items.extend(drawn.items);
         canvas.taken.push(drawn.area);
     }
     if let Some(borders) = &lens {
-        put_border_lens(&mut canvas, project, frame, version, &copies, borders);
+        put_border_lens(&mut canvas, project, frame, version, (face, &copies), borders);
         measures.push(words::borders_told(&numbers(project, &borders.widths)));
     }
     for (spot, ring) in inside {
         canvas.ring(spot, ring);
     }
     put_column(&mut canvas, &named, &column, outline.right + 6600 * UM);
-    put_fold(&mut canvas, project, outline, part.dimensions);
+    put_fold(&mut canvas, fold_edge, outline, part.dimensions);
     put_scale(&mut canvas, outline, tenths, part.dimensions);
 
     let name = &project.design.version(version).name;
-    let scene_name = if name.is_empty() { "front".to_owned() } else { format!("front-{}", id(name)) };
-    let alt = words::front(
-        &size_text(project, card),
-        fold_edge(project).map(Edge::word),
-        name,
-        &told(project, version),
-        &measures,
-    );
+    let scene_name = if name.is_empty() { view.key().to_owned() } else { format!("{}-{}", view.key(), id(name)) };
+    let size = size_text(project, face.size(Length::zero(project.units()).unit()));
+    let what = match view {
+        View::Front => words::front_of_card(&size),
+        View::Inside => words::inside(&size),
+        View::Back => words::back_of_card(&size),
+        View::EnvelopeFront => words::envelope_front(&size),
+        View::EnvelopeFlap => words::envelope_flap(&size),
+    };
+    let alt = words::face(&what, fold_edge.map(Edge::word), name, &told(project, view, version), &measures);
     Some(canvas.finish(scene_name, Some(tenths), alt, outline))
 }
 
@@ -124,23 +148,17 @@ fn numbers(project: &Project, nm: &[i64]) -> Vec<String> {
     nm.iter().map(|nm| number(project, *nm)).collect()
 }
 
-pub(super) fn fold_edge(project: &Project) -> Option<Edge> {
-    match project.design.card.as_ref()?.fold {
-        Fold::Side | Fold::Accordion { .. } => Some(Edge::Left),
-        Fold::Top => Some(Edge::Top),
-        Fold::None | Fold::Gate => None,
-    }
-}
-
-/// Every layer in words, with the size that shows.
-fn told(project: &Project, version: VersionId) -> Vec<words::Told> {
+/// Every layer in words, with the size that shows; of a turned one its size unturned.
+fn told(project: &Project, view: View, version: VersionId) -> Vec<words::Told> {
     let design = &project.design;
     design
         .layer_ids()
+        .filter(|id| View::of(design.layer(*id).face) == view)
         .map(|id| {
             let layer = design.layer(id);
             let placed = project.layout.placed(id);
-            let shown = placed.trimmed.iter().flatten().next().or(placed.copies.first());
+            let lying = placed.trimmed.iter().flatten().next().filter(|_| placed.is_straight());
+            let shown = lying.or(placed.copies.first());
             let size = shown.map_or_else(String::new, |rect| {
                 words::size(&rect.size(design.pieces[layer.piece.0].size.width.unit()).numbers(project.units()))
             });
@@ -148,7 +166,7 @@ fn told(project: &Project, version: VersionId) -> Vec<words::Told> {
                 ring: design.ring(layer.piece),
                 name: layer.name.clone(),
                 count: layer.count(),
-                size,
+                size: size + &turns::form_told(&design.pieces[layer.piece.0].shape),
                 paper: layers::paper_of(project, id, version)
                     .map_or_else(String::new, |p| design.paper(p).name.clone()),
             }
@@ -157,8 +175,8 @@ fn told(project: &Project, version: VersionId) -> Vec<words::Told> {
 }
 
 /// The mark at the folded edge: past the card, where it cannot vanish in the outline.
-fn put_fold(canvas: &mut Canvas, project: &Project, outline: Area, with_word: bool) {
-    let Some(edge) = fold_edge(project) else { return };
+fn put_fold(canvas: &mut Canvas, edge: Option<Edge>, outline: Area, with_word: bool) {
+    let Some(edge) = edge else { return };
     let gap = 600 * UM;
     match edge {
         Edge::Top => {
@@ -174,7 +192,7 @@ fn put_fold(canvas: &mut Canvas, project: &Project, outline: Area, with_word: bo
             }
         }
         _ => {
-            let x = outline.left;
+            let x = outline.edge(edge);
             canvas.line(Role::Fold, At::new(x, outline.top - FOLD_MARK), At::new(x, outline.top - gap));
             if with_word {
                 canvas.text(
@@ -210,11 +228,12 @@ fn shown(copies: &[Copy], layer: LayerId) -> Option<Rect> {
 fn dimensions(
     project: &Project,
     frame: Frame,
-    face: Rect,
+    ground: &Ground,
     copies: &[Copy],
     uprights: &mut Vec<Dimension>,
     levels: &mut Vec<Dimension>,
 ) -> Vec<String> {
+    let face = ground.rect;
     let outline = frame.area(face);
     let height = number(project, face.height());
     let width = number(project, face.width());
@@ -223,7 +242,9 @@ fn dimensions(
     let mut told = Vec::new();
     for id in project.design.layer_ids() {
         let layer = project.design.layer(id);
-        let Some(rect) = shown(copies, id) else { continue };
+        let Some(rect) = shown(copies, id).filter(|_| project.layout.placed(id).is_straight()) else { continue };
+        // What lies on a panel or flap is measured from its edges.
+        let face = ground.rect_of(layer.face, project.layout.face(layer.face));
         if let Some((low, high, text)) = place(project, copies, layer.up, rect, face, Edge::Bottom, Edge::Top) {
             let ends = (frame.y(high), frame.y(low));
             let dimension = Dimension::upright(ends, (outline.left, outline.left), 0, number(project, high - low));
@@ -286,11 +307,22 @@ struct Gaps {
     told: Vec<String>,
 }
 
-fn gaps(project: &Project, frame: Frame, copies: &[Copy]) -> Gaps {
+fn gaps(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Gaps {
     let mut found = Gaps::default();
-    let Some(card) = project.layout.card.map(|card| frame.area(Rect::of(card))) else { return found };
+    let card = frame.area(ground.rect);
     for id in project.design.layer_ids() {
         let layer = project.design.layer(id);
+        let is_spaced = matches!(
+            layer.arrangement,
+            Arrangement::Single
+                | Arrangement::Row { .. }
+                | Arrangement::Column { .. }
+                | Arrangement::Grid { .. }
+                | Arrangement::Triangle { .. }
+        );
+        if !is_spaced || !project.layout.placed(id).is_straight() {
+            continue;
+        }
         let rects: Vec<Rect> = copies.iter().filter(|copy| copy.layer == id).map(|copy| copy.rect).collect();
         let (Some(first), Some(block)) = (rects.first(), rects.iter().copied().reduce(Rect::hull)) else { continue };
         let block = frame.area(block);
@@ -306,7 +338,12 @@ fn gaps(project: &Project, frame: Frame, copies: &[Copy]) -> Gaps {
                 && !found.inside.iter().chain([drawn]).any(|other| other != drawn && other.area.overlaps(drawn.area))
                 && !others.iter().any(|other| other.overlaps(drawn.area))
         };
-        if let Some(next) = rects.iter().find(|rect| rect.left > first.right) {
+        // The first two side by side: the first row of a triangle may be a single one.
+        let beside = rects.iter().find_map(|one| {
+            let next = rects.iter().find(|next| next.top == one.top && next.left > one.right)?;
+            Some((one, next))
+        });
+        if let Some((first, next)) = beside {
             let ends = (frame.x(first.right), frame.x(next.left));
             let text = number(project, next.left - first.right);
             let level = |edge, line| Dimension::level(ends, (edge, edge), line, text.clone());
@@ -354,7 +391,7 @@ fn borders(project: &Project, face: Rect, copies: &[Copy]) -> Option<Borders> {
             continue;
         }
         let each = Edge::ALL.map(|edge| current.border(copy.rect, edge));
-        if each[0] > 0 && each.iter().all(|border| *border == each[0]) && each[0] <= 13_000 * UM {
+        if copy.is_plain() && each[0] > 0 && each.iter().all(|border| *border == each[0]) && each[0] <= 13_000 * UM {
             widths.push(each[0]);
             chain.push(copy.layer);
             current = copy.rect;
@@ -388,10 +425,9 @@ fn put_border_lens(
     project: &Project,
     frame: Frame,
     version: VersionId,
-    copies: &[Copy],
+    (face, copies): (Rect, &[Copy]),
     borders: &Borders,
 ) {
-    let face = Rect::of(project.layout.card.unwrap_or_else(|| Size::new(Length::mm(1), Length::mm(1))));
     let outline = frame.area(face);
     let total: i64 = borders.widths.iter().sum();
     let down = if borders.below { 1 } else { -1 };
@@ -418,21 +454,27 @@ fn put_border_lens(
 }
 
 /// Every piece that shows, the base first.
-fn named(project: &Project, frame: Frame, face: Rect, copies: &[Copy]) -> Vec<Named> {
+fn named(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Vec<Named> {
     let mut named: Vec<Named> = Vec::new();
-    if let Some(card) = &project.design.card {
-        let above = copies.iter().map(|copy| frame.area(copy.rect)).collect();
-        named.push(Named { ring: project.design.ring(card.base), copies: vec![(frame.area(face), above)] });
+    let outlines: Vec<Outline> = copies.iter().map(|copy| copy.outline(frame)).collect();
+    if let Some(card) = project.design.card.as_ref().filter(|_| ground.view.is_card()) {
+        let face = frame.area(ground.rect).into();
+        named.push(Named { ring: project.design.ring(card.base), copies: vec![(face, outlines.clone())] });
     }
     let pieces: std::collections::BTreeSet<PieceId> =
         copies.iter().map(|copy| project.design.layer(copy.layer).piece).collect();
     for piece in pieces {
         let own = copies.iter().enumerate().filter(|(_, copy)| project.design.layer(copy.layer).piece == piece);
-        let with_above = own.map(|(n, copy)| {
-            let above = copies[n + 1..].iter().map(|upper| frame.area(upper.rect)).collect();
-            (frame.area(copy.rect), above)
-        });
+        let with_above = own.map(|(n, _)| (outlines[n].clone(), outlines[n + 1..].to_vec()));
         named.push(Named { ring: project.design.ring(piece), copies: with_above.collect() });
     }
     named
+}
+
+/// The angle of every turned layer that is seen.
+fn angle_marks(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Vec<Drawn> {
+    let seen = project.design.layer_ids().filter(|id| shown(copies, *id).is_some());
+    let outlines: Vec<Outline> =
+        copies.iter().map(|copy| copy.outline(frame)).chain([frame.area(ground.rect).into()]).collect();
+    seen.filter_map(|id| Some(turns::mark(project, ground, frame, id, &outlines)?.draw())).collect()
 }

@@ -2,11 +2,14 @@
 
 mod layers;
 mod rings;
+mod turns;
 
+pub mod finish;
 pub mod front;
 pub mod sheet;
 pub mod small;
 pub mod step;
+pub mod view;
 
 /// The room that a figure may take on the page, nm.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

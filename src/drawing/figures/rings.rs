@@ -2,6 +2,7 @@
 
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, ring_radius};
+use crate::drawing::outline::Outline;
 use crate::drawing::scene::At;
 
 const UM: i64 = 1000;
@@ -17,21 +18,24 @@ pub(super) struct Named {
     /// Its ring number.
     pub(super) ring: u32,
     /// Where each copy lies, and what covers it.
-    pub(super) copies: Vec<(Area, Vec<Area>)>,
+    pub(super) copies: Vec<(Outline, Vec<Outline>)>,
 }
 
 impl Named {
     /// The rightmost stretch that shows at height `y`, as its two ends.
     fn shows_at(&self, y: i64) -> Option<(i64, i64)> {
-        let inside = |(area, _): &&(Area, Vec<Area>)| area.top + 600 * UM < y && y < area.bottom - 600 * UM;
+        let near = 600 * UM;
         let mut best: Option<(i64, i64)> = None;
-        for (area, above) in self.copies.iter().filter(inside) {
-            let mut stretches = vec![(area.left, area.right)];
-            let near = 600 * UM;
-            for hole in above.iter().filter(|hole| hole.top - near <= y && y <= hole.bottom + near) {
+        for (own, above) in &self.copies {
+            let mut stretches = match own.plain() {
+                Some(area) if area.top + near < y && y < area.bottom - near => vec![(area.left, area.right)],
+                Some(_) => continue,
+                None => own.inner_stretches(y, near),
+            };
+            for (left, right) in above.iter().flat_map(|hole| covered_at(hole, y, near)) {
                 stretches = stretches
                     .into_iter()
-                    .flat_map(|(low, high)| [(low, high.min(hole.left)), (low.max(hole.right), high)])
+                    .flat_map(|(low, high)| [(low, high.min(left)), (low.max(right), high)])
                     .filter(|(low, high)| high - low > 800 * UM)
                     .collect();
             }
@@ -47,7 +51,8 @@ impl Named {
     /// A place for the ring inside the piece itself, clear of what lies over it and of `plates`.
     pub(super) fn spot_inside(&self, plates: &[Area]) -> Option<At> {
         let across = 2 * ring_radius(self.ring) + 1600 * UM;
-        self.copies.iter().find_map(|(area, above)| {
+        self.copies.iter().find_map(|(own, above)| {
+            let area = own.area();
             if area.width() < across || area.height() < across {
                 return None;
             }
@@ -56,7 +61,8 @@ impl Named {
             let clear = places.filter_map(|(down, over)| {
                 let at = At::new(inner.left + inner.width() * over / 8, inner.top + inner.height() * down / 8);
                 let room = Area::round(at, across, across);
-                (!above.iter().chain(plates).any(|hole| hole.overlaps(room))).then_some(at)
+                let covered = above.iter().any(|hole| hole.overlaps(room));
+                (own.contains(room) && !covered && !plates.iter().any(|plate| plate.overlaps(room))).then_some(at)
             });
             let middle = area.middle();
             clear.min_by_key(|at| (at.x - middle.x).abs() + (at.y - middle.y).abs())
@@ -74,6 +80,15 @@ impl Named {
     }
 }
 
+/// What something covers at height `y` or `near` it.
+fn covered_at(hole: &Outline, y: i64, near: i64) -> Vec<(i64, i64)> {
+    match hole.plain() {
+        Some(area) if area.top - near <= y && y <= area.bottom + near => vec![(area.left, area.right)],
+        Some(_) => Vec::new(),
+        None => [y - near, y, y + near].into_iter().flat_map(|y| hole.stretches(y)).collect(),
+    }
+}
+
 /// One choice for one ring.
 #[derive(Debug, Clone, Copy)]
 struct Choice {
@@ -86,7 +101,7 @@ fn choice(named: &Named, ring_y: i64) -> Option<Choice> {
         return Some(Choice { dot, cost: cramped });
     }
     // No level leader: the nearest place that is at least 5 degrees away from level.
-    let hull = named.copies.iter().map(|(area, _)| *area).reduce(Area::hull)?;
+    let hull = named.copies.iter().map(|(own, _)| own.area()).reduce(Area::hull)?;
     let mut best: Option<Choice> = None;
     let mut y = hull.top;
     while y <= hull.bottom {
@@ -204,10 +219,10 @@ mod tests {
         let panel = mat.grown(-1_600_000);
         let rail = Area::at(1_600_000, 19 * MM, 50_800_000, 3_200_000);
         let named = [
-            Named { ring: 1, copies: vec![(card, vec![mat])] },
-            Named { ring: 2, copies: vec![(mat, vec![panel, rail])] },
-            Named { ring: 3, copies: vec![(panel, vec![rail])] },
-            Named { ring: 4, copies: vec![(rail, vec![])] },
+            Named { ring: 1, copies: vec![(card.into(), vec![mat.into()])] },
+            Named { ring: 2, copies: vec![(mat.into(), vec![panel.into(), rail.into()])] },
+            Named { ring: 3, copies: vec![(panel.into(), vec![rail.into()])] },
+            Named { ring: 4, copies: vec![(rail.into(), vec![])] },
         ];
         let found = assign(&named, (0, 60 * MM), &[(30 * MM, 40 * MM)]);
         assert_eq!(found.len(), 4);
@@ -216,7 +231,7 @@ mod tests {
         }
         for Column { ring_y, dot, who } in found {
             let is_seen =
-                |(area, above): &(Area, Vec<Area>)| area.holds(dot) && !above.iter().any(|hole| hole.holds(dot));
+                |(own, above): &(Outline, Vec<Outline>)| own.holds(dot) && !above.iter().any(|hole| hole.holds(dot));
             assert!(named[who].copies.iter().any(is_seen), "ring {}", named[who].ring);
             assert!(!(30 * MM < ring_y && ring_y < 40 * MM), "off what is blocked");
         }

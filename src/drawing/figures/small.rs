@@ -2,6 +2,7 @@
 
 use super::front::size_text;
 use super::layers;
+use super::view::{Ground, View};
 use super::{Room, id};
 use crate::design::model::{LayerId, PaperId, Pattern};
 use crate::drawing::area::Area;
@@ -46,8 +47,9 @@ pub fn blank_card(project: &Project, tenths: u32) -> Option<Scene> {
     let mut canvas = Canvas::new();
     canvas.area(Role::Outline, frame.area(face));
     let all: Vec<LayerId> = project.design.layer_ids().collect();
-    for copy in layers::copies(project, &all, |_| true) {
-        canvas.area(Role::Outline, frame.area(copy.rect));
+    let ground = Ground::of(project, View::Front)?;
+    for copy in layers::copies(project, &ground, &all, |_| true) {
+        copy.outline(frame).draw(&mut canvas, Role::Outline);
     }
     let area = frame.area(face);
     let scale = words::scale(tenths);

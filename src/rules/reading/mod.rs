@@ -8,6 +8,7 @@ pub mod bad_size;
 pub mod bad_turn;
 pub mod bad_word;
 pub mod cards_do_not_add_up;
+pub mod cells_off_the_sheet;
 pub mod circular_size;
 pub mod impossible_shape;
 pub mod impossible_window;

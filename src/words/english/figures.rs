@@ -94,25 +94,174 @@ fn list(parts: &[String]) -> String {
     }
 }
 
-/// The finished front: the card's size with its unit, where it folds, its layers from the lowest.
+/// A face: what it is with its size, where it folds, its layers from the lowest.
 #[must_use]
-pub fn front(card: &str, fold: Option<&str>, version: &str, layers: &[Told], measures: &[String]) -> String {
+pub fn face(what: &str, fold: Option<&str>, version: &str, layers: &[Told], measures: &[String]) -> String {
     let fold = fold.map_or_else(String::new, |edge| format!(", folded at the {edge}"));
     let version = if version.is_empty() { String::new() } else { format!(", version {version}") };
     let layers: Vec<String> = layers
         .iter()
-        .map(|told| format!("{}, {}, from {}", counted(told.count, &told.name, told.ring), told.size, told.paper))
+        .map(|told| format!("{}, {}{}", counted(told.count, &told.name, told.ring), told.size, from(&told.paper)))
         .collect();
     let layers =
         if layers.is_empty() { String::new() } else { format!(" Layers from the lowest: {}.", layers.join("; ")) };
     let measures = if measures.is_empty() { String::new() } else { format!(" Measures: {}.", measures.join("; ")) };
-    format!("The finished card, {card}{fold}{version}.{layers}{measures}")
+    format!("{what}{fold}{version}.{layers}{measures}")
+}
+
+/// `, from dusk`; nothing for what is bought ready made.
+fn from(paper: &str) -> String {
+    if paper.is_empty() { String::new() } else { format!(", from {paper}") }
 }
 
 /// `rail 3/4 from the top edge`, `beds 5 from long bed`.
 #[must_use]
 pub fn from_there(number: &str, name: &str, there: &str) -> String {
     format!("{name} {number} from {there}")
+}
+
+/// `12.5°`, from hundredths of a degree.
+#[must_use]
+pub fn degrees(hundredths: u32) -> String {
+    let (whole, rest) = (hundredths / 100, hundredths % 100);
+    let text = format!("{whole}.{rest:02}");
+    format!("{}°", text.trim_end_matches('0').trim_end_matches('.'))
+}
+
+/// `strip turned 12.5° to the left about its middle`.
+#[must_use]
+pub fn turned(degrees: &str, left: bool, name: &str, about: &str) -> String {
+    format!("{name} turned {degrees} to the {} about {about}", if left { "left" } else { "right" })
+}
+
+/// `leaf fanned out by 12° about the middle of its bottom edge`.
+#[must_use]
+pub fn fanned(degrees: &str, name: &str, about: &str) -> String {
+    format!("{name} fanned out by {degrees} about {about}")
+}
+
+/// `flag each 1/4 right and 1/8 up from the one before`.
+#[must_use]
+pub fn stepped(name: &str, each: &[String]) -> String {
+    format!("{name} each {} from the one before", each.join(" and "))
+}
+
+/// `word moved 1/16 left and 1/16 up`.
+#[must_use]
+pub fn shifted(name: &str, each: &[String]) -> String {
+    format!("{name} moved {}", each.join(" and "))
+}
+
+/// `leaf laid again, mirrored left to right`.
+#[must_use]
+pub fn mirrored(name: &str, left_to_right: bool) -> String {
+    format!("{name} laid again, mirrored {}", if left_to_right { "left to right" } else { "top to bottom" })
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub const fn right_triangle() -> &'static str {
+    ", a right triangle"
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub const fn diamond() -> &'static str {
+    ", a diamond"
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub const fn circle() -> &'static str {
+    ", a circle"
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub const fn oval() -> &'static str {
+    ", an oval"
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub fn many_corners(corners: usize) -> String {
+    format!(", an outline of {corners} corners")
+}
+
+/// A piece's form, after its size.
+#[must_use]
+pub fn rounded(corners: usize) -> String {
+    if corners == 1 { ", 1 corner rounded".to_owned() } else { format!(", {corners} corners rounded") }
+}
+
+/// An end of a strip, after its size.
+#[must_use]
+pub fn ended(fishtail: bool, edge: &str) -> String {
+    format!(", {} at the {edge}", if fishtail { "a fishtail" } else { "a point" })
+}
+
+/// Its windows, after its size; nothing where it has none.
+#[must_use]
+pub fn windows(count: usize) -> String {
+    match count {
+        0 => String::new(),
+        1 => ", with a window".to_owned(),
+        _ => format!(", with {count} windows"),
+    }
+}
+
+/// A turn's pivot.
+#[must_use]
+pub const fn its_middle() -> &'static str {
+    "its middle"
+}
+
+/// A turn's pivot: `its upper left corner`.
+#[must_use]
+pub fn its_corner(corner: &str) -> String {
+    format!("its {corner} corner")
+}
+
+/// A turn's pivot: `the middle of its top edge`.
+#[must_use]
+pub fn middle_of_edge(edge: &str) -> String {
+    format!("the middle of its {edge} edge")
+}
+
+/// A turn's pivot that is no corner and no middle.
+#[must_use]
+pub const fn a_point() -> &'static str {
+    "the point with the dot"
+}
+
+/// What a view of the card or envelope shows, with its size.
+#[must_use]
+pub fn inside(size: &str) -> String {
+    format!("The inside, opened flat, {size}")
+}
+
+/// The back of the folded card.
+#[must_use]
+pub fn back_of_card(size: &str) -> String {
+    format!("The back of the folded card, {size}")
+}
+
+/// The side of the envelope that is written on.
+#[must_use]
+pub fn envelope_front(size: &str) -> String {
+    format!("The front of the envelope, {size}")
+}
+
+/// The back of the envelope.
+#[must_use]
+pub fn envelope_flap(size: &str) -> String {
+    format!("The back of the envelope with its flap closed, {size}")
+}
+
+/// The finished front of a card with a size.
+#[must_use]
+pub fn front_of_card(size: &str) -> String {
+    format!("The finished card, {size}")
 }
 
 /// `the top edge`.
@@ -181,8 +330,99 @@ pub fn glue_step(piece: &str, onto: &str, measures: &[String]) -> String {
 
 /// Something glued is trimmed level.
 #[must_use]
-pub fn trim_step(piece: &str, onto: &str) -> String {
-    format!("{piece} trimmed level with {onto}.")
+pub fn trim_step(piece: &str, onto: &str, face_down: bool) -> String {
+    let lying = if face_down { ", all of it face down" } else { "" };
+    format!("{piece} trimmed level with {onto}{lying}.")
+}
+
+/// A piece made from its trimmed rectangle.
+#[must_use]
+pub fn finish_step(piece: &str, blank: &str, told: &[String]) -> String {
+    format!("{piece} from a rectangle of {blank}: {}.", told.join("; "))
+}
+
+/// A place on a rectangle.
+#[must_use]
+pub fn from_left_and_top(left: &str, top: &str) -> String {
+    format!("{left} from the left and {top} from the top")
+}
+
+/// Under a piece whose corners are punched round.
+#[must_use]
+pub fn radius(number: &str) -> String {
+    format!("radius {number}")
+}
+
+/// A straight finishing cut.
+#[must_use]
+pub fn cut_told(from: &str, to: &str) -> String {
+    format!("a cut from {from} to {to}")
+}
+
+/// A corner that is rounded.
+#[must_use]
+pub fn round_told(corner: &str, radius: &str) -> String {
+    format!("the {corner} corner rounded by {radius}")
+}
+
+/// An outline cut all at once.
+#[must_use]
+pub fn stamped_out_told(die: bool, margin: &str) -> String {
+    format!("cut out with a {}, {margin} of paper round it", if die { "die" } else { "punch" })
+}
+
+/// A window with its size and place.
+#[must_use]
+pub fn window_told(size: &str, left: &str, bottom: &str) -> String {
+    format!("a window, {size}, {left} from the left and {bottom} from the bottom")
+}
+
+/// In a unit that lies face down.
+#[must_use]
+pub const fn face_down() -> &'static str {
+    "face down"
+}
+
+/// At a score: how it is folded, as the outside lies up.
+#[must_use]
+pub const fn fold_kind(mountain: bool) -> &'static str {
+    if mountain { "mountain" } else { "valley" }
+}
+
+/// `mountain fold 2 1/8 from the left edge`.
+#[must_use]
+pub fn score_told(kind: &str, number: &str) -> String {
+    format!("{kind} fold {number} from the left edge")
+}
+
+/// A base with several scores.
+#[must_use]
+pub fn scores_step(base: &str, size: &str, scores: &[String]) -> String {
+    format!("{base}, {size}, flat with its outside up: {}.", scores.join("; "))
+}
+
+/// The opened inside, as something is glued in it.
+#[must_use]
+pub const fn the_inside() -> &'static str {
+    "the inside of the card"
+}
+
+/// The back, as something is glued on it.
+#[must_use]
+pub const fn the_back() -> &'static str {
+    "the back of the card"
+}
+
+/// The envelope's front, as something is glued on it.
+#[must_use]
+pub const fn the_envelope() -> &'static str {
+    "the front of the envelope"
+}
+
+/// The envelope's flap, as something is glued on it.
+#[must_use]
+pub const fn the_flap() -> &'static str {
+    "the flap of the envelope"
 }
 
 /// `rail 1/4 past the right edge`.

@@ -2,15 +2,27 @@
 
 use crate::design::model::{Along, Arrangement, LayerId};
 use crate::drawing::area::Area;
-use crate::drawing::dimension::Dimension;
+use crate::drawing::dimension::{Dimension, Drawn};
 use crate::drawing::figures::front::number;
 use crate::drawing::figures::layers::Copy;
+use crate::drawing::figures::turns;
+use crate::drawing::figures::view::Ground;
+use crate::drawing::outline::Outline;
 use crate::drawing::scale::Frame;
-use crate::geometry::{Edge, Rect};
+use crate::geometry::{Edge, Polygon, Rect};
 use crate::project::Project;
 use crate::words::english::figures as words;
 
 const UM: i64 = 1000;
+
+/// A lens of a step shows a border up to this, with paper on both sides of it.
+const MOST_IN_LENS: i64 = 8000 * UM;
+
+/// Whether a layer's outer edges are those of an upright rectangle, so that a corner shows its border.
+fn is_rectangle(project: &Project, id: LayerId) -> bool {
+    let placed = project.layout.placed(id);
+    placed.laid.iter().all(|laid| laid.outline.filled() == Polygon::from(laid.outline.bounds()))
+}
 
 /// What a glue step measures: the stated places, and nothing else.
 pub(super) struct Measures {
@@ -18,20 +30,32 @@ pub(super) struct Measures {
     /// One border all round, to be shown in a lens.
     pub(super) border: Option<i64>,
     pub(super) told: Vec<String>,
+    /// The mark of a turn.
+    pub(super) angle: Option<Drawn>,
 }
 
 impl Measures {
-    pub(super) fn read(project: &Project, frame: Frame, id: LayerId, copies: &[Copy], face: Rect) -> Self {
+    pub(super) fn read(project: &Project, ground: &Ground, frame: Frame, id: LayerId, copies: &[Copy]) -> Self {
         let layer = project.design.layer(id);
         let placed = project.layout.placed(id);
-        let (onto, block) = (placed.onto, placed.block);
-        let mut found = Self { dimensions: Vec::new(), border: None, told: Vec::new() };
+        let face = ground.rect;
+        let (onto, block) = (ground.rect_of(layer.face, placed.onto), ground.rect_of(layer.face, placed.block));
+        let mut found = Self { dimensions: Vec::new(), border: None, told: turns::told(project, id), angle: None };
+        let outlines: Vec<Outline> =
+            copies.iter().map(|copy| copy.outline(frame)).chain([frame.area(face).into()]).collect();
+        found.angle = turns::mark(project, ground, frame, id, &outlines).map(|mark| mark.draw());
+        // A ruler laid along the card measures nothing of what lies at an angle to it.
+        if !placed.is_straight() {
+            return found;
+        }
         let borders = Edge::ALL.map(|edge| onto.border(block, edge));
         let is_centred = layer.across == Along::Centre && layer.up == Along::Centre;
         if is_centred
             && layer.arrangement == Arrangement::Single
             && borders[0] > 0
             && borders.iter().all(|b| *b == borders[0])
+            && borders[0] <= MOST_IN_LENS
+            && is_rectangle(project, id)
         {
             found.border = Some(borders[0]);
             found.told.push(words::borders_told(&[number(project, borders[0])]));
@@ -61,19 +85,25 @@ impl Measures {
             ));
         }
         if is_middle && layer.arrangement == Arrangement::Single {
-            found.uneven_borders(project, frame, id, around);
+            found.uneven_borders(project, frame, id, (onto, block), around);
         }
         if let Some(flush) = &layer.trim_flush {
-            found.overhang(project, frame, id, project.layout.rect(layer.face, flush.value), around);
+            let target = ground.rect_of(layer.face, project.layout.rect(layer.face, flush.value));
+            found.overhang(project, frame, id, (block, target), around);
         }
-        found.gaps(project, frame, id);
+        found.gaps(project, frame, id, ground.start_of(layer.face).unwrap_or((0, 0)));
         found
     }
 
     /// In the middle with another border at the sides than at top and bottom: both are named.
-    fn uneven_borders(&mut self, project: &Project, frame: Frame, id: LayerId, around: Area) {
-        let placed = project.layout.placed(id);
-        let (onto, block) = (placed.onto, placed.block);
+    fn uneven_borders(
+        &mut self,
+        project: &Project,
+        frame: Frame,
+        id: LayerId,
+        (onto, block): (Rect, Rect),
+        around: Area,
+    ) {
         let (side, end) = (onto.border(block, Edge::Right), onto.border(block, Edge::Top));
         let (onto_area, block_area) = (frame.area(onto), frame.area(block));
         if side > 0 {
@@ -102,8 +132,7 @@ impl Measures {
 
     /// How far a layer that is cut too long reaches past what it is trimmed to: the least of its
     /// ends, as the words say.
-    fn overhang(&mut self, project: &Project, frame: Frame, id: LayerId, target: Rect, around: Area) {
-        let block = project.layout.placed(id).block;
+    fn overhang(&mut self, project: &Project, frame: Frame, id: LayerId, (block, target): (Rect, Rect), around: Area) {
         let past = |edge: Edge| -target.border(block, edge);
         let Some(edge) = Edge::ALL.into_iter().filter(|edge| past(*edge) > 0).min_by_key(|edge| past(*edge)) else {
             return;
@@ -124,18 +153,24 @@ impl Measures {
     }
 
     /// Gaps between copies, under or beside the block.
-    fn gaps(&mut self, project: &Project, frame: Frame, id: LayerId) {
+    fn gaps(&mut self, project: &Project, frame: Frame, id: LayerId, (x, y): (i64, i64)) {
         let layer = project.design.layer(id);
         let placed = project.layout.placed(id);
-        let (across, down) = layer.arrangement.gaps(project.units());
-        let Some(first) = placed.copies.first() else { return };
-        let block = frame.area(placed.block);
-        let onto = frame.area(placed.onto);
+        let (across, down) = match layer.arrangement {
+            Arrangement::Triangle { across, down, .. } => (across, down),
+            other => other.gaps(project.units()),
+        };
+        let copies: Vec<Rect> = placed.copies.iter().map(|copy| copy.moved(x, y)).collect();
+        let Some(first) = copies.first() else { return };
+        let block = frame.area(placed.block.moved(x, y));
+        let onto = frame.area(placed.onto.moved(x, y));
         let line =
             if onto.bottom - block.bottom > 6500 * UM { block.bottom + 4500 * UM } else { block.top - 4500 * UM };
         let outline = if line > block.bottom { block.bottom } else { block.top };
         if across.nm() > 0
-            && let Some(next) = placed.copies.iter().find(|copy| copy.left >= first.right)
+            && let Some((first, next)) = copies
+                .iter()
+                .find_map(|one| Some((one, copies.iter().find(|copy| copy.top == one.top && copy.left >= one.right)?)))
         {
             let text = number(project, next.left - first.right);
             self.told.push(words::gap(&text, &layer.name));
@@ -145,7 +180,7 @@ impl Measures {
         // Equal gaps both ways are named once.
         if down.nm() > 0
             && (across.is_zero() || across != down)
-            && let Some(next) = placed.copies.iter().find(|copy| copy.top <= first.bottom)
+            && let Some(next) = copies.iter().find(|copy| copy.top <= first.bottom)
         {
             let text = number(project, first.bottom - next.top);
             self.told.push(words::gap(&text, &layer.name));

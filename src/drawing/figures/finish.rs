@@ -1,0 +1,156 @@
+//! A piece after the trimmer: what is still to be cut, punched or die-cut from its rectangle.
+
+use super::front::{number, size_text};
+use super::step::{HEIGHT, WIDTH};
+use crate::design::model::PieceId;
+use crate::drawing::area::Area;
+use crate::drawing::canvas::{Canvas, ring_radius, towards};
+use crate::drawing::dimension::{Dimension, Drawn, stack};
+use crate::drawing::outline::Outline;
+use crate::drawing::scale::{Frame, Scale};
+use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
+use crate::drawing::text;
+use crate::geometry::{Edge, Point, Rect, Region};
+use crate::project::Project;
+use crate::shape::{Finish, Made, Making, Shape};
+use crate::words::english::figures as words;
+
+const UM: i64 = 1000;
+const LEFT: i64 = 14_000 * UM;
+const TOP: i64 = 6500 * UM;
+/// A cut that a blade may run on past is drawn so much longer.
+const PAST: i64 = 3500 * UM;
+
+/// What is made from a trimmed rectangle, as large as a step's picture and not to scale: the rectangle,
+/// what stays of it strong, every cut with its ends measured from the rectangle's edges. None for a
+/// piece that is done when it is trimmed.
+#[must_use]
+pub fn finish(project: &Project, piece: PieceId) -> Option<Scene> {
+    let own = project.design.piece(piece);
+    let made = own.shape.make().ok().filter(|made| !made.finish.is_empty())?;
+    let Made { blank, outline, finish, .. } = made;
+    let (room_width, room_height) = (WIDTH - LEFT - 12_000 * UM, HEIGHT - TOP - 19_000 * UM);
+    let scale = Scale::to_fit(blank.width(), blank.height(), room_width, room_height);
+    let frame = Frame::new(scale, blank, At::new(LEFT, TOP));
+    let area = frame.area(blank);
+    let mut canvas = Canvas::new();
+    // What falls off is pale, what stays strong.
+    canvas.area(Role::Ghost, area);
+    let kept = Outline::of(frame, &Region::from(&outline))?;
+    kept.draw(&mut canvas, Role::Piece);
+    for cut in &finish {
+        if let Finish::Cut { from, to, runs_through, .. } = cut {
+            let (from, to) = (frame.point(*from), frame.point(*to));
+            let past = if *runs_through { -PAST } else { 0 };
+            canvas.line(Role::Trim, towards(from, to, past), towards(to, from, past));
+        }
+    }
+    if let Some(radius) = finish.iter().find_map(|cut| match cut {
+        Finish::RoundCorner { radius, .. } => Some(*radius),
+        _ => None,
+    }) {
+        let at = At::new(area.middle().x, area.bottom + 2500 * UM + text::cap_height(Lettering::Figure));
+        canvas.text(Lettering::Figure, at, Anchor::Middle, &words::radius(&number(project, radius)));
+    }
+    let (mut uprights, mut levels) = (Vec::new(), Vec::new());
+    for (edge, measure) in measures(&own.shape, blank, &finish) {
+        let text = number(project, measure);
+        let real = blank.parted(edge, measure).0;
+        let on_page = frame.area(real);
+        if edge.is_side() {
+            levels.push(Dimension::level((on_page.left, on_page.right), (area.bottom, area.bottom), 0, text));
+        } else {
+            uprights.push(Dimension::upright((on_page.top, on_page.bottom), (area.left, area.left), 0, text));
+        }
+    }
+    for Drawn { items, figure, .. } in stack(uprights, area.left, -1).into_iter().chain(stack(levels, area.bottom, 1)) {
+        canvas.items.extend(items);
+        canvas.taken.push(figure);
+    }
+    put_ring(&mut canvas, area, &kept, project.design.ring(piece));
+    let name = words::counted(1, &own.name, project.design.ring(piece));
+    let told: Vec<String> = finish.iter().map(|cut| told(project, blank, cut)).collect();
+    let alt = words::finish_step(&name, &size_text(project, blank.size(own.size.width.unit())), &told);
+    Some(canvas.finish(format!("finish-{}", project.design.ring(piece)), None, alt, Area::at(0, 0, WIDTH, HEIGHT)))
+}
+
+/// The ring inside the piece where there is room, else beside it.
+fn put_ring(canvas: &mut Canvas, area: Area, kept: &Outline, ring: u32) {
+    let room = 2 * ring_radius(ring) + 1600 * UM;
+    let spots = (1..10).flat_map(|down| (1..10).map(move |over| (over, down)));
+    let spots =
+        spots.map(|(over, down)| At::new(area.left + area.width() * over / 10, area.top + area.height() * down / 10));
+    let is_free = |spot: &At| kept.contains(Area::round(*spot, room, room));
+    let middle = area.middle();
+    match spots.filter(is_free).min_by_key(|at| (at.x - middle.x).abs() + (at.y - middle.y).abs()) {
+        Some(spot) => {
+            canvas.ring(spot, ring);
+        }
+        None => {
+            let at_height = (1..20).filter_map(|down| {
+                let y = area.top + area.height() * down / 20;
+                let (low, high) = *kept.stretches(y).last()?;
+                Some((high - low, At::new((low + high) / 2, y)))
+            });
+            if let Some((_, dot)) = at_height.max_by_key(|(long, _)| *long) {
+                canvas.ring_with_leader(At::new(area.right + 7000 * UM + ring_radius(ring), dot.y), ring, dot);
+            }
+        }
+    }
+}
+
+/// The places that somebody measures before cutting: ends of cuts that are no corner of the rectangle,
+/// the radius of a corner punch, and where a window stands; each once, from an edge of the rectangle.
+fn measures(shape: &Shape, blank: Rect, finish: &[Finish]) -> Vec<(Edge, i64)> {
+    let mut found = Vec::new();
+    let mut add = |edge: Edge, measure: i64, whole: i64| {
+        if measure > 0 && measure < whole && !found.contains(&(edge, measure)) {
+            found.push((edge, measure));
+        }
+    };
+    for cut in finish {
+        match cut {
+            Finish::Cut { from, to, .. } => {
+                for Point { x, y } in [*from, *to] {
+                    add(Edge::Left, x - blank.left, blank.width());
+                    add(Edge::Top, blank.top - y, blank.height());
+                }
+            }
+            Finish::RoundCorner { .. } => {}
+            Finish::Stamp { making } => {
+                add(Edge::Left, making.margin(), blank.width());
+                add(Edge::Top, making.margin(), blank.height());
+            }
+            Finish::CutOut { window, .. } => {
+                let Some(own) = shape.windows.get(*window) else { continue };
+                add(Edge::Left, own.left - blank.left, blank.width());
+                add(Edge::Left, own.left + own.width - blank.left, blank.width());
+                add(Edge::Bottom, own.bottom - blank.bottom, blank.height());
+                add(Edge::Bottom, own.bottom + own.height - blank.bottom, blank.height());
+            }
+        }
+    }
+    found
+}
+
+fn told(project: &Project, blank: Rect, cut: &Finish) -> String {
+    let spot = |point: &Point| {
+        words::from_left_and_top(&number(project, point.x - blank.left), &number(project, blank.top - point.y))
+    };
+    match cut {
+        Finish::Cut { from, to, .. } => words::cut_told(&spot(from), &spot(to)),
+        Finish::RoundCorner { corner, radius } => words::round_told(corner.word(), &number(project, *radius)),
+        Finish::Stamp { making } => {
+            words::stamped_out_told(matches!(making, Making::Die { .. }), &number(project, making.margin()))
+        }
+        Finish::CutOut { ring, .. } => {
+            let round = ring.bounds();
+            let size = round.size(crate::length::Length::zero(project.units()).unit());
+            words::window_told(
+                &words::size(&size.numbers(project.units())),
+                &number(project, round.left - blank.left),
+                &number(project, round.bottom - blank.bottom),
+            )
+        }
+    }
+}

@@ -1,0 +1,36 @@
+//! The demo designs use every fixed word of the design file.
+
+use std::collections::BTreeSet;
+
+use trimwright::design::{nodes, settle};
+use trimwright::source::Source;
+
+use crate::support::demos;
+
+/// Words that no published demo can use, each with its reason.
+const ELSEWHERE: [(&str, &str); 2] = [
+    // Only a file without layers says how many of a piece a card needs.
+    ("size", "per card"),
+    // What is said in any case where nothing else is said.
+    ("by", "hand"),
+];
+
+#[test]
+fn the_demos_use_every_word() {
+    let mut heard = settle::Heard::default();
+    for file in demos() {
+        let source = Source::new(file.display().to_string(), std::fs::read_to_string(&file).unwrap());
+        let root = nodes::read(&source).unwrap();
+        for units in settle::units_asked(&root) {
+            heard.join(settle::settle(&root, &source, "demo", units).heard);
+        }
+    }
+    let missing: BTreeSet<String> = heard
+        .open
+        .iter()
+        .filter(|open| !heard.used.contains(*open))
+        .filter(|(place, word)| !ELSEWHERE.contains(&(place.as_str(), word)))
+        .map(|(place, word)| format!("{place}: {word}"))
+        .collect();
+    assert!(missing.is_empty(), "no demo uses {missing:#?}");
+}
