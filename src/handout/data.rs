@@ -271,12 +271,21 @@ pub struct MakingPages {
     pub legend: Option<Scene>,
     /// Stamping, folding, sorting.
     pub preparing: Vec<StepCell>,
-    /// Gluing, trimming, decorating.
-    pub steps: Vec<StepCell>,
+    /// Gluing, trimming, decorating: side by side of the card.
+    pub parts: Vec<StepPart>,
     /// Boxes to tick, one a card.
     pub ticks: Option<Ticks>,
     /// Under the last step.
     pub foot: Option<String>,
+}
+
+/// Steps of one side of the card.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct StepPart {
+    /// Its title; none where all steps are of one side.
+    pub title: Option<&'static str>,
+    /// Its steps.
+    pub steps: Vec<StepCell>,
 }
 
 /// One step.

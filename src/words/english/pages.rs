@@ -377,6 +377,19 @@ pub fn left_also(paper: &str, numbers: &[u32]) -> Line {
 /// Title.
 pub const PUTTING_TOGETHER: &str = "Putting it together";
 
+/// Over the steps of what is put together before anything is glued to the card.
+pub const FIRST_PUT_TOGETHER: &str = "Put together first";
+/// Over the steps of the front.
+pub const ON_THE_FRONT: &str = "The front";
+/// Over the steps of the inside.
+pub const ON_THE_INSIDE: &str = "The inside";
+/// Over the steps of the back.
+pub const ON_THE_BACK: &str = "The back";
+/// Over the steps of the envelope.
+pub const ON_THE_ENVELOPE: &str = "The envelope";
+/// Over the steps of decorations.
+pub const DECORATING: &str = "Decorating";
+
 /// How pictures are drawn, how to work in batches.
 #[must_use]
 pub fn putting_lead(cards: u32) -> Line {
