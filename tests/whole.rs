@@ -39,7 +39,8 @@ fn layer(name: &str, choice: &Choice, before: Option<&str>, panel: &str, indent:
         Some(before) => text.push_str(&format!("{indent}  onto: {before}\n")),
         None => text.push_str(panel),
     }
-    for line in [ACROSS[across], UP[up], MORE[more], &format!("glue: {glue}")] {
+    let (across, up) = if (across, up) == (0, 0) { ("centre: both ways", "") } else { (ACROSS[across], UP[up]) };
+    for line in [across, up, MORE[more], &format!("glue: {glue}")] {
         if !line.is_empty() {
             text.push_str(&format!("{indent}  {line}\n"));
         }
@@ -162,6 +163,7 @@ proptest! {
             .filter(|code| matches!(*code, "on-another-side" | "no-inside" | "unknown-key" | "bad-word"))
             .collect();
         prop_assert!(reading.is_empty(), "{reading:?}\n{text}");
+        prop_assert_eq!(outcome.editions.len(), 1, "{:?}\n{}", outcome.findings, text);
         for project in &outcome.editions {
             hold(project, &text);
         }

@@ -69,6 +69,8 @@ pub struct HandoutData {
     pub draft: Option<Draft>,
     /// The front page.
     pub front: FrontPage,
+    /// The other sides of the card and its envelope; none where nothing lies on them.
+    pub sides: Option<SidePages>,
     /// The cutting pages.
     pub cutting: CuttingPages,
     /// The same from other sheets that somebody may hold.
@@ -156,6 +158,17 @@ pub struct FrontPage {
     pub figures: Vec<Figure>,
     /// What is unusual this month.
     pub boxes: Vec<CallOut>,
+}
+
+/// The other sides of the card and its envelope, finished.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct SidePages {
+    /// Title.
+    pub title: &'static str,
+    /// What is shown.
+    pub lead: Said,
+    /// One figure a side.
+    pub figures: Vec<Figure>,
 }
 
 /// The cut list, grouped by paper.

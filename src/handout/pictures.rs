@@ -26,9 +26,10 @@ pub(super) fn front(project: &Project, version: VersionId) -> Option<Scene> {
     figures::front::front(project, version, Room::tenths_of_mm(width, height))
 }
 
-/// Another side of the card or its envelope, finished: two beside each other.
+/// Another side of the card or its envelope, finished; the opened inside is wider than the others.
 pub(super) fn side(project: &Project, version: VersionId, view: View) -> Option<Scene> {
-    figures::front::face(project, version, view, Room::tenths_of_mm(850, 640))
+    let width = if view == View::Inside { 1056 } else { 800 };
+    figures::front::face(project, version, view, Room::tenths_of_mm(width, 600))
 }
 
 /// A sheet's cutting diagram: an index into the plan's sheets.

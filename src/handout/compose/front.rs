@@ -5,7 +5,7 @@ use crate::cutting::halves::of_piece;
 use crate::design::model::{Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
 use crate::drawing::figures::view::{View, views};
 use crate::geometry::{Edge, Rect};
-use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, all_said, said};
+use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, SidePages, all_said, said};
 use crate::handout::pictures;
 use crate::length::{Length, Size};
 use crate::project::Project;
@@ -27,7 +27,7 @@ pub(super) fn page(project: &Project) -> FrontPage {
         about: design.about.iter().map(|about| said(&Line::plain(about.value.clone()))).collect(),
         facts: facts(project),
         cut_list: cut_list(project),
-        figures: figures(project).into_iter().chain(sides(project)).collect(),
+        figures: figures(project),
         boxes: boxes(project),
     }
 }
@@ -184,7 +184,7 @@ fn shaped(design: &Design, id: PieceId, paper: PaperId) -> Line {
 }
 
 /// The other sides of the card and its envelope that something lies on; a version's own where it differs.
-fn sides(project: &Project) -> Vec<Figure> {
+pub(super) fn sides(project: &Project) -> Option<SidePages> {
     let design = &project.design;
     let mut figures = Vec::new();
     for view in views(project).into_iter().filter(|view| *view != View::Front) {
@@ -204,7 +204,8 @@ fn sides(project: &Project) -> Vec<Figure> {
             figures.extend(scene.map(|scene| Figure { caption: said(&words::side_caption(title, version)), scene }));
         }
     }
-    figures
+    let lead = said(&words::other_sides_lead());
+    (!figures.is_empty()).then(|| SidePages { title: words::OTHER_SIDES, lead, figures })
 }
 
 fn figures(project: &Project) -> Vec<Figure> {

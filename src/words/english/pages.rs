@@ -243,6 +243,15 @@ pub fn version_caption(name: &str, cards: u32, papers: &[(u32, String, String)])
     Line::new().strong(format!("{}, {}", capital(name), counted(cards, "card"))).text(tail)
 }
 
+/// Title of the pages with the other sides of card and envelope.
+pub const OTHER_SIDES: &str = "The other sides";
+
+/// Beside it.
+#[must_use]
+pub fn other_sides_lead() -> Line {
+    Line::plain("Each side as it lies before you when the card is done.")
+}
+
 /// Over the picture of a side of the card or envelope, and of which version where they differ.
 #[must_use]
 pub fn side_caption(title: &str, version: &str) -> Line {
