@@ -15,4 +15,5 @@ mod sample;
 mod support;
 mod told;
 mod what_if;
+mod whole;
 mod words;

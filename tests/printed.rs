@@ -83,6 +83,10 @@ fn every_size_on_the_pages_is_one_of_the_design_or_the_plan() {
         };
         for piece in &design.pieces {
             add(piece.size);
+            add(piece.blank());
+        }
+        if let Some(envelope) = &design.envelope {
+            add(envelope.size);
         }
         add(design.card.as_ref().expect("a card").size);
         for sheets in design.papers.iter().flat_map(|paper| &paper.sheets) {

@@ -78,6 +78,9 @@ const NEEDED: [(&str, &str); 5] = [
     ("front", "[{place: mat, centre: both ways}]"),
 ];
 
+/// What only a card has: a file without any of them is for `cuts`.
+const OF_A_CARD: [&str; 6] = ["card", "front", "inside", "back", "envelope", "decorations"];
+
 /// The most faults that are listed; past them the file is not a design with slips in it.
 const MOST_FINDINGS: usize = 500;
 
@@ -134,7 +137,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         _ => root.span(),
     };
     let top = desk.fields(root, "the design", first, &KEYS)?;
-    let for_cuts = top.get("card").is_none() && top.get("front").is_none();
+    let for_cuts = OF_A_CARD.iter().all(|key| top.get(key).is_none());
     for (key, such_as) in NEEDED {
         if !for_cuts {
             let _ = desk.required(&top, key, such_as);

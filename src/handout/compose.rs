@@ -46,6 +46,7 @@ pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutDat
             lines: lines.to_vec(),
         }),
         front: front::page(project),
+        sides: front::sides(project),
         cutting: cutting::pages(project),
         others: others::pages(project),
         together: making::pages(project),

@@ -69,6 +69,8 @@ pub struct HandoutData {
     pub draft: Option<Draft>,
     /// The front page.
     pub front: FrontPage,
+    /// The other sides of the card and its envelope; none where nothing lies on them.
+    pub sides: Option<SidePages>,
     /// The cutting pages.
     pub cutting: CuttingPages,
     /// The same from other sheets that somebody may hold.
@@ -156,6 +158,17 @@ pub struct FrontPage {
     pub figures: Vec<Figure>,
     /// What is unusual this month.
     pub boxes: Vec<CallOut>,
+}
+
+/// The other sides of the card and its envelope, finished.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct SidePages {
+    /// Title.
+    pub title: &'static str,
+    /// What is shown.
+    pub lead: Said,
+    /// One figure a side.
+    pub figures: Vec<Figure>,
 }
 
 /// The cut list, grouped by paper.
@@ -271,12 +284,21 @@ pub struct MakingPages {
     pub legend: Option<Scene>,
     /// Stamping, folding, sorting.
     pub preparing: Vec<StepCell>,
-    /// Gluing, trimming, decorating.
-    pub steps: Vec<StepCell>,
+    /// Gluing, trimming, decorating: side by side of the card.
+    pub parts: Vec<StepPart>,
     /// Boxes to tick, one a card.
     pub ticks: Option<Ticks>,
     /// Under the last step.
     pub foot: Option<String>,
+}
+
+/// Steps of one side of the card.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct StepPart {
+    /// Its title; none where all steps are of one side.
+    pub title: Option<&'static str>,
+    /// Its steps.
+    pub steps: Vec<StepCell>,
 }
 
 /// One step.

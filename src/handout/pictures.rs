@@ -2,6 +2,7 @@
 
 use crate::design::model::{PaperId, VersionId};
 use crate::drawing::canvas::extent;
+use crate::drawing::figures::view::View;
 use crate::drawing::figures::{self, Room};
 use crate::drawing::scene::Scene;
 use crate::project::Project;
@@ -23,6 +24,12 @@ pub(super) fn front(project: &Project, version: VersionId) -> Option<Scene> {
     };
     let height = if project.design.papers.len() > PAPERS_IN_A_ROW { 800 } else { 960 };
     figures::front::front(project, version, Room::tenths_of_mm(width, height))
+}
+
+/// Another side of the card or its envelope, finished; the opened inside is wider than the others.
+pub(super) fn side(project: &Project, version: VersionId, view: View) -> Option<Scene> {
+    let width = if view == View::Inside { 1056 } else { 800 };
+    figures::front::face(project, version, view, Room::tenths_of_mm(width, 600))
 }
 
 /// A sheet's cutting diagram: an index into the plan's sheets.

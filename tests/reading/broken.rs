@@ -1,6 +1,6 @@
 //! Broken designs: what is changed in a sound one, and which faults must be found on which lines.
 
-use super::sound::{LANTERN_ROW, REED_BED, TAGS, TIDE_LINE};
+use super::sound::{GARDEN_GATE, LANTERN_ROW, REED_BED, TAGS, TIDE_LINE};
 
 /// One broken design.
 pub(crate) struct Broken {
@@ -39,6 +39,13 @@ const fn tide(
     faults: &'static [(&'static str, &'static str)],
 ) -> Broken {
     Broken { from: TIDE_LINE, swaps, faults }
+}
+
+const fn gate(
+    swaps: &'static [(&'static str, &'static str)],
+    faults: &'static [(&'static str, &'static str)],
+) -> Broken {
+    Broken { from: GARDEN_GATE, swaps, faults }
 }
 
 /// All of them.
@@ -453,6 +460,96 @@ pub(crate) const BROKEN: &[Broken] = &[
             ("6 x 90\n", "missing-unit"),
             ("place: tiel", "unknown-piece"),
             ("glue: staples", "bad-word"),
+        ],
+    ),
+    // Where the card folds, and its sides.
+    gate(&[("fold: gate", "fold: gait")], &[("fold: gait", "bad-word")]),
+    gate(&[("fold: gate", "fold: none")], &[("inside:\n", "no-inside")]),
+    gate(&[("fold: gate", "fold: side")], &[("panel: middle", "bad-word")]),
+    gate(&[("fold: gate", "fold: top")], &[("panel: middle", "bad-word"), ("panel: left", "bad-word")]),
+    gate(
+        &[("fold: gate", "fold: {accordion: 4}"), ("panel: middle", "panel: 5"), ("panel: left", "panel: 4")],
+        &[("panel: 5", "bad-count")],
+    ),
+    reed(&[("fold: top", "fold: {accordion: 2}")], &[("accordion: 2", "bad-count")]),
+    reed(&[("fold: top", "fold: {accordion: 21}")], &[("accordion: 21", "bad-count")]),
+    reed(&[("fold: top", "fold: {acordion: 4}")], &[("acordion", "unknown-key"), ("acordion", "missing-key")]),
+    reed(&[("fold: top", "fold: [side, top]")], &[("[side, top]", "wrong-kind")]),
+    gate(&[("panel: left", "panel: lower")], &[("panel: lower", "bad-word")]),
+    gate(
+        &[
+            ("    as: left leaf\n", "    as: left leaf\n    panel: left\n"),
+            ("    panel: left\n    centre", "    centre"),
+        ],
+        &[("    panel: left\n", "unknown-key")],
+    ),
+    gate(
+        &[("  - place: shade\n    onto: field\n", "  - place: shade\n    onto: field\n    panel: right\n")],
+        &[("panel: right", "unknown-key")],
+    ),
+    gate(&[("  - place: note\n", "  - place: note\n    panel: right\n")], &[("panel: right", "unknown-key")]),
+    // One side of the card from another.
+    gate(
+        &[("onto: latch", "onto: card"), ("centred across: shade", "centred across: latch")],
+        &[("centred across: latch", "on-another-side")],
+    ),
+    gate(
+        &[("  - place: strip\n    panel: left\n", "  - place: strip\n    onto: right leaf\n")],
+        &[("onto: right leaf", "on-another-side")],
+    ),
+    gate(&[("    right: 1/4 in | 6 mm\n", "    left with: strip\n")], &[("left with: strip", "on-another-side")]),
+    gate(&[("    bottom: 1/2 in | 13 mm\n", "    below: left leaf\n")], &[("below: left leaf", "on-another-side")]),
+    gate(
+        &[("      left: 1/2 in | 13 mm\n", "      midway across: left edge and strip\n")],
+        &[("left edge and strip", "on-another-side")],
+    ),
+    gate(
+        &[("      top: 1/4 in | 6 mm\n", "      top: 1/4 in | 6 mm\n      trim flush: corner strip\n")],
+        &[("trim flush", "on-another-side")],
+    ),
+    gate(
+        &[
+            ("\nback:\n", "\nback: note\n"),
+            ("  - place: note\n    centre: across\n    bottom: 1/2 in | 13 mm\n    glue: tape\n", ""),
+        ],
+        &[("back: note", "wrong-kind")],
+    ),
+    // The envelope.
+    gate(&[("  flap: 2 in | 50 mm\n", "")], &[("on the flap", "missing-key")]),
+    gate(&[("flap: 2 in | 50 mm", "flap: 2 in | 2 fathoms")], &[("fathoms", "bad-length")]),
+    gate(&[("flap: 2 in | 50 mm", "flap: 2 in")], &[("flap: 2 in", "missing-twin")]),
+    gate(&[("  size: 5 1/2 x 5 1/4 in | 140 x 135 mm\n", "")], &[("envelope:", "missing-key")]),
+    gate(&[("  on the flap:", "  on teh flap:")], &[("on teh flap", "unknown-key")]),
+    // Words on pieces, and decorations.
+    gate(&[("    stamp: come in\n", "    stamp: come in\n    printed: come out\n")], &[("come out", "placed-twice")]),
+    gate(
+        &[("    by: die\n    margin: 1/4 in | 6 mm\n    die-cut words", "    die-cut words")],
+        &[("die-cut words", "missing-key")],
+    ),
+    gate(
+        &[("  pearl:\n", "  latch:\n")],
+        &[("  latch:\n    size: 3", "name-used-twice"), ("place: pearl", "unknown-piece")],
+    ),
+    gate(&[("  pearl:\n    size: 3/16 x 3/16 in | 4 x 4 mm\n", "  pearl:\n")], &[("  pearl:\n", "missing-key")]),
+    gate(&[("form: round", "form: square")], &[("form: square", "bad-word")]),
+    gate(&[("thick: 1/16 in | 2 mm", "thick: 2 mm")], &[("thick: 2 mm", "missing-twin")]),
+    gate(&[("length: 18 in | 45 cm", "length: 18 in")], &[("length: 18 in", "missing-twin")]),
+    gate(
+        &[("  pearl:\n    size", "  card:\n    size")],
+        &[("  card:\n    size", "name-used-twice"), ("place: pearl", "unknown-piece")],
+    ),
+    gate(&[("    glue: foam\n", "    glue: dots\n")], &[("glue: dots", "bad-word")]),
+    // What belongs to a card makes the file a card's, which needs more than one for `cuts`.
+    tags(
+        &[("cards: 12", "back: []\ncards: 12")],
+        &[
+            ("back: []", "missing-key"),
+            ("back: []", "missing-key"),
+            ("back: []", "missing-key"),
+            ("back: []", "missing-key"),
+            ("back: []", "missing-key"),
+            ("per card: 1", "unknown-key"),
+            ("per card: 2", "unknown-key"),
         ],
     ),
 ];

@@ -177,7 +177,9 @@ proptest! {
 
     #[test]
     fn no_slip_panics_or_loses_its_place(
-        base in prop::sample::select(vec![sound::LANTERN_ROW, sound::REED_BED, sound::TAGS, sound::TIDE_LINE]),
+        base in prop::sample::select(vec![
+            sound::LANTERN_ROW, sound::REED_BED, sound::TAGS, sound::TIDE_LINE, sound::GARDEN_GATE,
+        ]),
         slips in prop::collection::vec(slip(), 1..6),
     ) {
         let text = slips.iter().fold(base.to_owned(), |text, slip| slipped(&text, slip));

@@ -1,7 +1,10 @@
 //! Sound designs settle to the expected values, in each edition.
 
 use super::{design, found, sound};
-use trimwright::design::model::{Along, Arrangement, Design, Fold, Glue, LayerId, NoteOn, Onto, PaperId, Work};
+use trimwright::design::model::{
+    Along, Arrangement, Design, Face, Fold, From, Glue, How, LayerId, NoteOn, Onto, PaperId, Part, PieceKind, Score,
+    Work,
+};
 use trimwright::design::nodes::read;
 use trimwright::design::settle::{first_units, units_asked};
 use trimwright::geometry::Edge;
@@ -102,6 +105,174 @@ fn reed_bed_in_millimetres() {
     assert_eq!(marsh, [(1, square(304)), (2, square(150))]);
     assert_eq!(design.versions.len(), 1);
     assert_eq!(design.versions[0].cards, 6);
+}
+
+#[test]
+fn garden_gate_in_both_units() {
+    for units in [Units::Inch, Units::Metric] {
+        let design = design(sound::GARDEN_GATE, units);
+        let either = |inch, mm: i64| Length::either(units, inch, Length::mm(mm));
+        let card = design.card.as_ref().unwrap();
+        // Two flaps of half the width meet in the middle: flat it is twice as wide, scored at a quarter and at
+        // three quarters.
+        assert_eq!(card.fold, Fold::Gate);
+        assert_eq!(size(&design, "base"), if units == Units::Inch { "10 x 5 in" } else { "260 x 130 mm" });
+        let (quarter, rest) = (card.size.width.nm() / 2, card.size.width.nm() * 3 / 2);
+        let scores = [quarter, rest].map(|at| Score { at, mountain: true });
+        assert_eq!(card.fold.scores(card.size), scores);
+
+        let faces: Vec<(&str, Face)> = design.layers.iter().map(|layer| (layer.name.as_str(), layer.face)).collect();
+        let middle = Face::Inside(Some(1));
+        assert_eq!(
+            faces,
+            [
+                ("left leaf", Face::Front),
+                ("latch", Face::Front),
+                ("right leaf", Face::Front),
+                ("pearl", Face::Front),
+                ("field", middle),
+                ("shade", middle),
+                ("word", middle),
+                ("strip", Face::Inside(Some(0))),
+                ("cord", Face::Inside(None)),
+                ("note", Face::Back),
+                ("corner strip", Face::EnvelopeFront),
+                ("liner", Face::EnvelopeFlap),
+            ]
+        );
+        // Counted over all sides.
+        let counts: Vec<(&str, u32)> =
+            design.piece_ids().map(|id| (design.piece(id).name.as_str(), design.per_card(id))).collect();
+        let wanted = [
+            ("base", 1),
+            ("leaf", 2),
+            ("latch", 1),
+            ("field", 1),
+            ("word", 1),
+            ("shade", 1),
+            ("note", 1),
+            ("strip", 2),
+            ("liner", 1),
+            ("pearl", 1),
+            ("cord", 1),
+        ];
+        assert_eq!(counts, wanted);
+
+        let greeting = |name: &str| {
+            let piece = design.pieces.iter().find(|piece| piece.name == name).unwrap();
+            piece.greeting.as_ref().map(|greeting| (greeting.how, greeting.words.value.as_str()))
+        };
+        assert_eq!(greeting("latch"), Some((How::Stamped, "come in")));
+        assert_eq!(greeting("word"), Some((How::DieCut, "thank you")));
+        assert_eq!(greeting("note"), Some((How::Printed, "made by hand")));
+        assert_eq!(greeting("shade"), None);
+
+        // The word shifted over its shade: a sixteenth, or one and a half millimetres, up and to the left.
+        let word = &design.layers[6];
+        let by = if units == Units::Inch { Length::inch(1, 16).nm() } else { 1_500_000 };
+        assert_eq!(word.shifted, (-by, by));
+        assert_eq!(
+            (word.across, word.up),
+            (Along::With(LayerId(5), Part::Middle), Along::With(LayerId(5), Part::Middle))
+        );
+
+        let bought = |name: &str| design.pieces.iter().find(|piece| piece.name == name).unwrap();
+        let pearl = PieceKind::Decoration { roll: None, thick: Some(either(Length::inch(1, 16), 2)) };
+        let cord = PieceKind::Decoration { roll: Some(either(Length::inch(18, 1), 450)), thick: None };
+        assert_eq!((bought("pearl").kind, bought("pearl").from), (pearl, From::Bought));
+        assert_eq!((bought("cord").kind, bought("cord").from), (cord, From::Bought));
+        assert_eq!(design.layers[3].glue.unwrap().value, Glue::Dot);
+
+        let envelope = design.envelope.as_ref().unwrap();
+        assert_eq!(envelope.flap, Some(either(Length::inch(2, 1), 50)));
+        let wanted = if units == Units::Inch { "5 1/2 x 5 1/4 in" } else { "140 x 135 mm" };
+        assert_eq!(envelope.size.to_string(), wanted);
+        assert_eq!(design.notes[1].on, NoteOn::Work(Work::Posting));
+    }
+}
+
+/// Every word for a panel names the one that it says, as the opened card lies before the reader.
+#[test]
+fn panels_by_their_words() {
+    for (fold, words) in [
+        ("side", vec!["left", "right"]),
+        ("top", vec!["upper", "lower"]),
+        ("gate", vec!["left", "middle", "right"]),
+        ("{accordion: 3}", vec!["1", "2", "3"]),
+        ("{accordion: 20}", vec!["1", "20"]),
+    ] {
+        for word in &words {
+            let text = sound::GARDEN_GATE
+                .replace("fold: gate", &format!("fold: {fold}"))
+                .replace("    panel: left\n", "")
+                .replace("panel: middle", &format!("panel: {word}"));
+            let design = design(&text, Units::Inch);
+            let number = word.parse::<u32>().map_or_else(
+                |_| u32::try_from(words.iter().position(|other| other == word).unwrap()).unwrap(),
+                |number| number - 1,
+            );
+            assert_eq!(design.layers[4].face, Face::Inside(Some(number)), "{fold} {word}");
+            let card = design.card.as_ref().unwrap();
+            let panels = card.fold.panels(card.size);
+            // Side by side or one above another they fill the flat base.
+            let flat = card.fold.flat(card.size);
+            let covered: i128 = panels.iter().map(|panel| panel.area()).sum();
+            assert_eq!(covered, i128::from(flat.width.nm()) * i128::from(flat.height.nm()), "{fold}");
+            let panel = panels[number as usize];
+            match *word {
+                "left" => assert_eq!(panel.left, 0),
+                "right" => assert_eq!(panel.right, flat.width.nm()),
+                "lower" => assert_eq!(panel.bottom, 0),
+                "upper" => assert_eq!(panel.top, flat.height.nm()),
+                _ => {}
+            }
+        }
+    }
+}
+
+/// A flap is as deep as the envelope is high, and no deeper; measures of decorations are more than nothing.
+#[test]
+fn measures_that_cannot_be() {
+    for (old, new, code) in [
+        ("flap: 2 in | 50 mm", "flap: 5 5/16 in | 136 mm", "size-not-positive"),
+        ("flap: 2 in | 50 mm", "flap: 0 in | 0 mm", "size-not-positive"),
+        ("thick: 1/16 in | 2 mm", "thick: 0 in | 0 mm", "size-not-positive"),
+        ("length: 18 in | 45 cm", "length: 0 in | 0 cm", "size-not-positive"),
+        ("size: 3/16 x 3/16 in | 4 x 4 mm", "size: 0 x 3/16 in | 4 x 4 mm", "size-not-positive"),
+    ] {
+        assert_eq!(sound::GARDEN_GATE.matches(old).count(), 1, "{old}");
+        let source = Source::new("broken.yaml", sound::GARDEN_GATE.replace(old, new));
+        let line = source.text()[..source.text().find(new).unwrap()].matches('\n').count() + 1;
+        for units in [Units::Inch, Units::Metric] {
+            let (findings, _) = found(&source, units);
+            let codes: Vec<(usize, &str)> = findings
+                .iter()
+                .map(|finding| (source.position(finding.primary.span.start).line, finding.code))
+                .collect();
+            assert_eq!(codes, [(line, code)], "{new}");
+        }
+    }
+    let deepest = sound::GARDEN_GATE.replace("flap: 2 in | 50 mm", "flap: 5 1/4 in | 135 mm");
+    let _ = design(&deepest, Units::Inch);
+}
+
+/// Common practice, no source: folded to and fro, a card's ridges and valleys take turns, and the fold
+/// beside the front is a ridge.
+#[test]
+fn scores_of_an_accordion() {
+    for panels in 3..=20 {
+        let text = sound::REED_BED.replace("fold: top", &format!("fold: {{accordion: {panels}}}"));
+        let design = design(&text, Units::Metric);
+        let card = design.card.as_ref().unwrap();
+        // A6 is 105 mm wide (ISO 216).
+        let scores = card.fold.scores(card.size);
+        assert_eq!(scores.len(), panels - 1);
+        for (number, score) in scores.iter().enumerate() {
+            assert_eq!(score.at, 105_000_000 * (i64::try_from(number).unwrap() + 1));
+        }
+        assert!(scores.last().unwrap().mountain);
+        assert!(scores.windows(2).all(|pair| pair[0].mountain != pair[1].mountain));
+    }
 }
 
 #[test]

@@ -226,3 +226,129 @@ front:
     gap: 1/4 in | 6 mm
     glue: foam
 "##;
+
+/// A card that opens in the middle, with layers on every side of it, an envelope, words made in three
+/// ways, and decorations.
+pub(crate) const GARDEN_GATE: &str = r##"title: Garden Gate
+month: 2027-05
+about: Two leaves of moss open on a word cut out twice.
+cards: 4
+units: inch and metric
+card:
+  size: 5 x 5 in | 130 x 130 mm
+  fold: gate
+  from: cream
+papers:
+  cream:
+    sheets: 4 of 12 x 12 in
+  moss:
+    sheets: 3 of letter
+  petal:
+    sheets: 2 of letter
+pieces:
+  leaf:
+    size: 2 1/4 x 4 3/4 in | 59 x 124 mm
+    from: moss
+  latch:
+    size: 1 x 1 in | 25 x 25 mm
+    from: petal
+    stamp: come in
+  field:
+    size: 4 3/4 x 4 3/4 in | 124 x 124 mm
+    from: petal
+  word:
+    size: 3 x 1 in | 75 x 25 mm
+    from: cream
+    by: die
+    margin: 1/4 in | 6 mm
+    die-cut words: thank you
+  shade:
+    size: 3 x 1 in | 75 x 25 mm
+    from: moss
+    by: die
+    margin: 1/4 in | 6 mm
+  note:
+    size: 2 x 1 in | 50 x 25 mm
+    from: cream
+    printed: made by hand
+  strip:
+    size: 1/2 x 4 in | 13 x 100 mm
+    from: moss
+  liner:
+    size: 5 x 1 in | 130 x 25 mm
+    from: petal
+decorations:
+  pearl:
+    size: 3/16 x 3/16 in | 4 x 4 mm
+    form: round
+    thick: 1/16 in | 2 mm
+  cord:
+    size: 1/8 x 5 in | 3 x 130 mm
+    length: 18 in | 45 cm
+front:
+  - place: leaf
+    as: left leaf
+    left: 1/8 in | 3 mm
+    centre: up and down
+    glue: tape
+    first:
+      - place: latch
+        centre: both ways
+        glue: foam
+  - place: leaf
+    as: right leaf
+    right: 1/8 in | 3 mm
+    centre: up and down
+    glue: tape
+  - place: pearl
+    onto: latch
+    centre: both ways
+    glue: dot
+inside:
+  - place: field
+    panel: middle
+    centre: both ways
+    glue: tape
+  - place: shade
+    onto: field
+    centre: both ways
+    glue: liquid
+  - place: word
+    onto: field
+    centred across: shade
+    centred up: shade
+    shifted: 1/16 in | 1.5 mm left and 1/16 in | 1.5 mm up
+    glue: liquid
+  - place: strip
+    panel: left
+    centre: both ways
+    glue: tape
+  - place: cord
+    right: 1/4 in | 6 mm
+    centre: up and down
+    glue: dot
+back:
+  - place: note
+    centre: across
+    bottom: 1/2 in | 13 mm
+    glue: tape
+envelope:
+  size: 5 1/2 x 5 1/4 in | 140 x 135 mm
+  flap: 2 in | 50 mm
+  front:
+    - place: strip
+      as: corner strip
+      left: 1/2 in | 13 mm
+      top: 1/2 in | 13 mm
+      glue: liquid
+  on the flap:
+    - place: liner
+      centre: across
+      top: 1/4 in | 6 mm
+      glue: liquid
+notes:
+  - on: pearl
+    say: Lay the pearls at last.
+  - on: posting
+    say: Weigh it first.
+"##;

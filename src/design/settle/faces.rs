@@ -94,7 +94,8 @@ impl<'a> Desk<'a> {
             Node::Scalar(scalar) => drafts.names.position(&tidy(&scalar.text)),
             _ => None,
         });
-        let below = unit.or(onto).and_then(|layer| drafts.list.get(layer)).map(|draft| draft.face);
+        let same_side = |face: &Face| std::mem::discriminant(face) == std::mem::discriminant(&list);
+        let below = unit.or(onto).and_then(|layer| drafts.list.get(layer)).map(|draft| draft.face).filter(same_side);
         let Some(panel) = fields.get("panel") else { return Some(below.unwrap_or(list)) };
         let inside = matches!(list, Face::Inside(_));
         if below.is_some() || !inside {

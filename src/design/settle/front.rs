@@ -63,11 +63,19 @@ const RING_KEYS: [&str; 6] = ["ring round", "strips", "starting", "going", "glue
 pub(super) struct Draft<'a> {
     pub(super) fields: Fields<'a>,
     pub(super) face: Face,
+    /// Whether that side could be read; what is laid by such a layer is no second fault.
+    on_known_face: bool,
     unit: Option<usize>,
     piece: Option<usize>,
     pub(super) span: Span,
     /// Its place where it is a strip of a ring.
     ring: Option<Strip>,
+}
+
+impl Draft<'_> {
+    fn on_another_side(&self, other: &Self) -> bool {
+        self.on_known_face && other.on_known_face && self.face != other.face
+    }
 }
 
 /// All layers in order, and their names.
@@ -155,12 +163,13 @@ impl<'a> Desk<'a> {
             let span = place.map_or(item.key, |field| field.key.to(field.node.span()));
             drafts.whole &= piece.is_some();
             let face = self.face_of(&fields, list, unit, drafts);
-            drafts.whole &= face.is_some();
+            let on_known_face = face.is_some();
+            drafts.whole &= on_known_face;
             let face = face.unwrap_or(list.0);
             let number = drafts.list.len();
             drafts.names.list.push(name);
             let first = fields.get("first");
-            drafts.list.push(Draft { fields, face, unit, piece, span, ring: None });
+            drafts.list.push(Draft { fields, face, on_known_face, unit, piece, span, ring: None });
             if let Some(first) = first {
                 self.flatten(first, list, Some(number), pieces, drafts);
             }
@@ -189,6 +198,7 @@ impl<'a> Desk<'a> {
             drafts.list.push(Draft {
                 fields: fields.clone(),
                 face,
+                on_known_face: true,
                 unit,
                 piece: Some(piece),
                 span: name.span,
@@ -373,13 +383,13 @@ impl<'a> Desk<'a> {
     ) -> Option<LayerId> {
         let name = tidy(text.value);
         let label = match drafts.names.position(&name) {
-            Some(found)
-                if found < number && drafts.list.get(number).is_some_and(|own| own.face != drafts.list[found].face) =>
-            {
-                self.on_another_side(text, drafts.names.list[found].span);
-                return None;
+            Some(found) if found < number => {
+                if drafts.list.get(number).is_some_and(|own| own.on_another_side(&drafts.list[found])) {
+                    self.on_another_side(text, drafts.names.list[found].span);
+                    return None;
+                }
+                return Some(LayerId(found));
             }
-            Some(found) if found < number => return Some(LayerId(found)),
             Some(found) if found == number => "this is the layer itself".to_owned(),
             Some(_) => "written further down".to_owned(),
             None => {

@@ -1,14 +1,18 @@
 //! The front page: an experienced maker needs only this one.
 
 use super::{month_of, pattern_words, small};
-use crate::design::model::{Design, Fold, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
+use crate::cutting::halves::of_piece;
+use crate::design::model::{Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
+use crate::drawing::figures::view::{View, views};
 use crate::geometry::{Edge, Rect};
-use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, all_said, said};
+use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, SidePages, all_said, said};
 use crate::handout::pictures;
 use crate::length::{Length, Size};
 use crate::project::Project;
+use crate::shape::{Form, Making};
 use crate::words::Line;
-use crate::words::english::{capital, cutting as cut_words, pages as words};
+use crate::words::english::pages::{self as words, Folds};
+use crate::words::english::{capital, cutting as cut_words};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A ribbon's swatch, tenths of a millimetre: the width of a quarter and of a third of the page.
@@ -35,16 +39,19 @@ fn facts(project: &Project) -> Vec<Fact> {
     let mut facts =
         vec![Fact { value: said(&words::cards(design.cards.value)), note: said(&words::versions(&versions)) }];
     if let Some(card) = &design.card {
-        let edge = match card.fold {
-            Fold::Side | Fold::Accordion { .. } => Some(Edge::Left.word()),
-            Fold::Top => Some(Edge::Top.word()),
-            Fold::None | Fold::Gate => None,
+        let folds = match card.fold {
+            Fold::Side => Folds::At(Edge::Left.word()),
+            Fold::Top => Folds::At(Edge::Top.word()),
+            Fold::None => Folds::Flat,
+            Fold::Gate => Folds::Gate,
+            Fold::Accordion { panels } => Folds::Accordion(panels),
         };
         let flat = design.piece(card.base).size.numbers(design.units);
         let size = format!("{} {}", card.size.numbers(design.units), design.units.sign());
-        facts.push(Fact { value: said(&Line::new().measure(size)), note: said(&words::folds(edge, &flat)) });
+        facts.push(Fact { value: said(&Line::new().measure(size)), note: said(&words::folds(folds, &flat)) });
     }
-    let each: u32 = design.piece_ids().map(|piece| design.per_card(piece)).sum();
+    let cut = |piece: &PieceId| matches!(design.piece(*piece).from, From::Paper(_) | From::Varies);
+    let each: u32 = design.piece_ids().filter(cut).map(|piece| design.per_card(piece)).sum();
     let bought = project.plan.sheets.iter().filter(|sheet| !sheet.kept);
     let papers: BTreeSet<PaperId> = bought.map(|sheet| sheet.paper).collect();
     facts.push(Fact {
@@ -117,22 +124,25 @@ fn piece_rows(project: &Project, paper: PaperId) -> Vec<PieceRow> {
         }
     }
     let mut pieces: Vec<(PieceId, u32)> = counts.into_iter().collect();
-    pieces.sort_by_key(|(piece, _)| std::cmp::Reverse((Rect::of(design.piece(*piece).size).area(), *piece)));
+    pieces.sort_by_key(|(piece, _)| std::cmp::Reverse((Rect::of(design.piece(*piece).blank()).area(), *piece)));
     pieces
         .into_iter()
         .map(|(piece, count)| PieceRow {
             count: count.to_string(),
             name: words::piece_name(count, &design.piece(piece).name),
             ring: design.ring(piece).to_string(),
-            size: said(&Line::new().measure(design.piece(piece).size.numbers(design.units))),
-            note: becomes(project, piece).map(|line| said(&line)),
+            size: said(&Line::new().measure(design.piece(piece).blank().numbers(design.units))),
+            note: becomes(project, piece, paper).map(|line| said(&line)),
         })
         .collect()
 }
 
-/// What becomes of a piece's size: the base is folded, what is too long is trimmed.
-fn becomes(project: &Project, piece: PieceId) -> Option<Line> {
+/// What becomes of a piece's size: the base is folded, shapes are made from it, what is too long is trimmed.
+fn becomes(project: &Project, piece: PieceId, paper: PaperId) -> Option<Line> {
     let design = &project.design;
+    if !design.piece(piece).is_plain() {
+        return Some(shaped(design, piece, paper));
+    }
     if let Some(card) = &design.card
         && design.piece(piece).kind == PieceKind::Base
     {
@@ -152,6 +162,50 @@ fn becomes(project: &Project, piece: PieceId) -> Option<Line> {
     let first = *sizes.first()?;
     (first != design.piece(piece).size && sizes.iter().all(|size| *size == first))
         .then(|| words::trimmed_to(&first.numbers(design.units)))
+}
+
+/// What is made from a trimmed rectangle.
+fn shaped(design: &Design, id: PieceId, paper: PaperId) -> Line {
+    let piece = design.piece(id);
+    let windows = piece.shape.windows.len();
+    let size = piece.size.numbers(design.units);
+    let ringed = |piece: PieceId| (design.piece(piece).name.clone(), design.ring(piece));
+    match (&piece.shape.form, piece.shape.making) {
+        (_, Making::Die { .. }) => words::cut_out(true, &size, windows),
+        (_, Making::Punch { .. }) => words::cut_out(false, &size, windows),
+        (Form::Rectangle, Making::ByHand) => words::with_windows(windows),
+        (Form::Triangle { .. }, Making::ByHand) => {
+            let shared = of_piece(design, id, paper);
+            let other = shared.map(|shared| shared.other.map_or(ringed(id), |(other, _)| ringed(other)));
+            words::cut_corner_to_corner(&ringed(id), other.as_ref())
+        }
+        (_, Making::ByHand) => words::cut_to_shape(windows),
+    }
+}
+
+/// The other sides of the card and its envelope that something lies on; a version's own where it differs.
+pub(super) fn sides(project: &Project) -> Option<SidePages> {
+    let design = &project.design;
+    let mut figures = Vec::new();
+    for view in views(project).into_iter().filter(|view| *view != View::Front) {
+        let varies = design.layers.iter().any(|layer| {
+            View::of(layer.face) == view && matches!(design.piece(layer.piece).from, From::Varies | From::Window(..))
+        });
+        let title = match view {
+            View::Front => words::ON_THE_FRONT,
+            View::Inside => words::ON_THE_INSIDE,
+            View::Back => words::ON_THE_BACK,
+            View::EnvelopeFront => words::ENVELOPE_FRONT,
+            View::EnvelopeFlap => words::ENVELOPE_BACK,
+        };
+        for id in design.version_ids().take(if varies { usize::MAX } else { 1 }) {
+            let version = if varies { design.version(id).name.as_str() } else { "" };
+            let scene = pictures::side(project, id, view);
+            figures.extend(scene.map(|scene| Figure { caption: said(&words::side_caption(title, version)), scene }));
+        }
+    }
+    let lead = said(&words::other_sides_lead());
+    (!figures.is_empty()).then(|| SidePages { title: words::OTHER_SIDES, lead, figures })
 }
 
 fn figures(project: &Project) -> Vec<Figure> {
@@ -216,6 +270,16 @@ fn boxes(project: &Project) -> Vec<CallOut> {
         if sheets.len() > 1 {
             let count = sheets.iter().map(|sheet| small(sheet.numbers.len())).sum();
             lines.push(words::not_cut_alike(&paper.name, count));
+        }
+    }
+    for id in design.piece_ids().filter(|piece| design.per_card(*piece) > 0) {
+        let piece = design.piece(id);
+        if let Some(greeting) = piece.greeting.as_ref().filter(|greeting| greeting.how == How::Printed) {
+            lines.push(words::printed_first(&piece.name, design.ring(id), &greeting.words.value));
+        }
+        if let From::Window(frame, _) = piece.from {
+            let frame_name = &design.piece(frame).name;
+            lines.push(words::left_by_a_window(&piece.name, design.ring(id), frame_name, design.ring(frame)));
         }
     }
     for layer in &design.layers {

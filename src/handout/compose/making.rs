@@ -2,8 +2,8 @@
 
 use crate::assembly::model::{Action, Step};
 use crate::assembly::tell;
-use crate::design::model::Work;
-use crate::handout::data::{MakingPages, StepCell, TickRow, Ticks, all_said, said};
+use crate::design::model::{Design, Face, Work};
+use crate::handout::data::{MakingPages, StepCell, StepPart, TickRow, Ticks, all_said, said};
 use crate::handout::pictures;
 use crate::project::Project;
 use crate::words::Line;
@@ -12,27 +12,30 @@ use crate::words::english::pages as words;
 /// The pages of putting together; none where nothing but cutting is done.
 pub(super) fn pages(project: &Project) -> Option<MakingPages> {
     let design = &project.design;
-    let cells = |preparing: bool| -> Vec<StepCell> {
-        project
-            .steps
-            .steps
-            .iter()
-            .enumerate()
-            .filter(|(_, step)| step.work != Work::Cutting && prepares(step.work) == preparing)
-            .map(|(index, step)| cell(project, index, step))
-            .collect()
-    };
-    let (preparing, steps) = (cells(true), cells(false));
-    if preparing.is_empty() && steps.is_empty() {
+    let (mut preparing, mut parts): (Vec<StepCell>, Vec<StepPart>) = (Vec::new(), Vec::new());
+    let one_side = design.layers.iter().all(|layer| layer.face == Face::Front);
+    for (index, step) in project.steps.steps.iter().enumerate().filter(|(_, step)| step.work != Work::Cutting) {
+        let cell = cell(project, index, step);
+        if prepares(step.work) {
+            preparing.push(cell);
+            continue;
+        }
+        let title = if one_side { None } else { title(design, step) };
+        match parts.last_mut() {
+            Some(part) if part.title == title => part.steps.push(cell),
+            _ => parts.push(StepPart { title, steps: vec![cell] }),
+        }
+    }
+    if preparing.is_empty() && parts.is_empty() {
         return None;
     }
-    let drawn = steps.iter().any(|step| step.scene.is_some());
+    let drawn = parts.iter().flat_map(|part| &part.steps).any(|step| step.scene.is_some());
     Some(MakingPages {
         title: words::PUTTING_TOGETHER,
         lead: said(&words::putting_lead(design.cards.value)),
         legend: preparing.iter().any(|step| step.scene.is_some()).then(pictures::legend),
         preparing,
-        steps,
+        parts,
         ticks: (design.cards.value > 1).then(|| Ticks {
             title: words::make(design.cards.value),
             line: said(&words::tick_each()),
@@ -52,6 +55,23 @@ pub(super) fn pages(project: &Project) -> Option<MakingPages> {
 /// Whether a kind of work comes before anything is glued.
 const fn prepares(work: Work) -> bool {
     matches!(work, Work::Stamping | Work::Folding | Work::Sorting)
+}
+
+/// What the steps beside each other on the page have in common.
+fn title(design: &Design, step: &Step) -> Option<&'static str> {
+    let layer = match &step.action {
+        Action::Glue { layer, .. } | Action::Trim { layer, .. } => Some(*layer),
+        _ => None,
+    };
+    Some(match (step.work, layer.map(|layer| design.layer(layer).face)) {
+        (Work::Units, _) => words::FIRST_PUT_TOGETHER,
+        (Work::Decorating, _) => words::DECORATING,
+        (_, Some(Face::Front)) => words::ON_THE_FRONT,
+        (_, Some(Face::Inside(_))) => words::ON_THE_INSIDE,
+        (_, Some(Face::Back)) => words::ON_THE_BACK,
+        (_, Some(Face::EnvelopeFront | Face::EnvelopeFlap)) => words::ON_THE_ENVELOPE,
+        (_, None) => return None,
+    })
 }
 
 fn cell(project: &Project, index: usize, step: &Step) -> StepCell {

@@ -98,12 +98,27 @@ pub fn versions(versions: &[(u32, String)]) -> Line {
     }
 }
 
+/// How a card folds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Folds {
+    /// Once, at this edge.
+    At(&'static str),
+    /// Two flaps that meet in the middle.
+    Gate,
+    /// To and fro, so many panels.
+    Accordion(u32),
+    /// Not at all.
+    Flat,
+}
+
 /// How the card folds, under its size; `flat` is the unfolded base.
 #[must_use]
-pub fn folds(edge: Option<&str>, flat: &str) -> Line {
-    match edge {
-        Some(edge) => Line::plain(format!("folded at the {edge}, from ")).measure(flat),
-        None => Line::plain("flat, without a fold"),
+pub fn folds(folds: Folds, flat: &str) -> Line {
+    match folds {
+        Folds::At(edge) => Line::plain(format!("folded at the {edge}, from ")).measure(flat),
+        Folds::Gate => Line::plain("opens in the middle, from ").measure(flat),
+        Folds::Accordion(panels) => Line::plain(format!("folded to and fro, {panels} panels, from ")).measure(flat),
+        Folds::Flat => Line::plain("flat, without a fold"),
     }
 }
 
@@ -165,6 +180,48 @@ pub fn folded_to(size: &str) -> Line {
     Line::plain("folded to ").measure(size)
 }
 
+/// What follows where a piece has windows.
+fn windows(count: usize) -> &'static str {
+    match count {
+        0 => "",
+        1 => ", with a window",
+        _ => ", with windows",
+    }
+}
+
+/// "cut out with the die later, 3 x 1": of a rectangle that a die or punch is laid on.
+#[must_use]
+pub fn cut_out(die: bool, size: &str, count: usize) -> Line {
+    let how = if die { "cut out with the die later, " } else { "punched out later, " };
+    Line::plain(how).measure(size).text(windows(count))
+}
+
+/// A rectangle that keeps its edges.
+#[must_use]
+pub fn with_windows(count: usize) -> Line {
+    Line::plain(if count == 1 { "a window is cut later" } else { "windows are cut later" })
+}
+
+/// A rectangle that a hand cuts to a shape.
+#[must_use]
+pub fn cut_to_shape(count: usize) -> Line {
+    Line::plain(format!("cut to shape later{}", windows(count)))
+}
+
+/// "cut corner to corner later, each gives 2", or one of this and one of another, or one and scrap.
+#[must_use]
+pub fn cut_corner_to_corner(own: &(String, u32), other: Option<&(String, u32)>) -> Line {
+    let line = Line::plain("cut corner to corner later: each gives ");
+    match other {
+        None => line.text("1"),
+        Some(other) if other == own => line.text("2"),
+        Some(other) => {
+            let line = line.text(format!("1 {} ", own.0)).ring(own.1);
+            line.text(format!(" and 1 {} ", other.0)).ring(other.1)
+        }
+    }
+}
+
 /// "trimmed to 4 x 1/4".
 #[must_use]
 pub fn trimmed_to(size: &str) -> Line {
@@ -184,6 +241,41 @@ pub fn version_caption(name: &str, cards: u32, papers: &[(u32, String, String)])
         .collect();
     let tail = if parts.is_empty() { String::new() } else { format!(": {}", parts.join(", ")) };
     Line::new().strong(format!("{}, {}", capital(name), counted(cards, "card"))).text(tail)
+}
+
+/// Title of the pages with the other sides of card and envelope.
+pub const OTHER_SIDES: &str = "The other sides";
+
+/// Beside it.
+#[must_use]
+pub fn other_sides_lead() -> Line {
+    Line::plain("Each side as it lies before you when the card is done.")
+}
+
+/// Over the picture of a side of the card or envelope, and of which version where they differ.
+#[must_use]
+pub fn side_caption(title: &str, version: &str) -> Line {
+    let line = Line::new().strong(title);
+    if version.is_empty() { line } else { line.text(format!(", {}", capital(version))) }
+}
+
+/// Title of a picture.
+pub const ENVELOPE_FRONT: &str = "The front of the envelope";
+/// Title of a picture.
+pub const ENVELOPE_BACK: &str = "The back of the envelope";
+
+/// Words that are printed on the paper before it is cut.
+#[must_use]
+pub fn printed_first(piece: &str, ring: u32, what: &str) -> Line {
+    let start = "Print before you cut: ";
+    Line::new().strong(start).text(format!("\u{201c}{what}\u{201d} stands on each {piece} ")).ring(ring).text(".")
+}
+
+/// A piece that no sheet gives.
+#[must_use]
+pub fn left_by_a_window(piece: &str, ring: u32, frame: &str, frame_ring: u32) -> Line {
+    let line = Line::new().strong(format!("The {piece} ")).ring(ring).strong(" is what a window leaves.");
+    line.text(format!(" Keep what comes out of the {frame} ")).ring(frame_ring).text(".")
 }
 
 /// Title of the box for what is not as usual.
@@ -376,6 +468,19 @@ pub fn left_also(paper: &str, numbers: &[u32]) -> Line {
 
 /// Title.
 pub const PUTTING_TOGETHER: &str = "Putting it together";
+
+/// Over the steps of what is put together before anything is glued to the card.
+pub const FIRST_PUT_TOGETHER: &str = "Put together first";
+/// Over the steps of the front.
+pub const ON_THE_FRONT: &str = "The front";
+/// Over the steps of the inside.
+pub const ON_THE_INSIDE: &str = "The inside";
+/// Over the steps of the back.
+pub const ON_THE_BACK: &str = "The back";
+/// Over the steps of the envelope.
+pub const ON_THE_ENVELOPE: &str = "The envelope";
+/// Over the steps of decorations.
+pub const DECORATING: &str = "Decorating";
 
 /// How pictures are drawn, how to work in batches.
 #[must_use]

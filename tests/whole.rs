@@ -1,0 +1,196 @@
+//! The whole card: random designs with layers on every side of card and envelope go through every stage.
+
+use crate::support::run;
+use proptest::prelude::*;
+use std::collections::BTreeMap;
+use trimwright::assembly::model::Action;
+use trimwright::assembly::tell;
+use trimwright::design::model::{Face, From};
+use trimwright::drawing::figures::{Room, front, step, view};
+use trimwright::handout;
+use trimwright::pipeline;
+use trimwright::project::Project;
+use trimwright::readback::read_back;
+
+/// What can be placed, with its glue.
+const PIECES: [(&str, &str); 6] =
+    [("mat", "tape"), ("tag", "liquid"), ("word", "foam"), ("sail", "liquid"), ("pearl", "dot"), ("cord", "dot")];
+const ACROSS: [&str; 4] = ["centre: across", "left: 1/4 in", "right: 0 in", "left: 6 in"];
+const UP: [&str; 4] = ["centre: up and down", "top: 1/8 in", "bottom: 1/2 in", "top: 9 in"];
+const MORE: [&str; 8] = [
+    "",
+    "turned: half",
+    "turned: 12.5 degrees left",
+    "row: {count: 2, gap: 1/8 in}",
+    "triangle: {rows: 2, gap: 1/8 in, pointing: up}",
+    "trim flush: card",
+    "mirrored: left to right",
+    "shifted: 1/16 in left and 1/16 in up",
+];
+
+/// Choices for one layer: piece, across, up, one thing more, on the layer before it, panel.
+type Choice = (usize, usize, usize, usize, bool, usize);
+
+fn layer(name: &str, choice: &Choice, before: Option<&str>, panel: &str, indent: &str, text: &mut String) {
+    let (piece, across, up, more, on_it, _) = *choice;
+    let (piece, glue) = PIECES[piece];
+    text.push_str(&format!("{indent}- place: {piece}\n{indent}  as: {name}\n"));
+    match before.filter(|_| on_it) {
+        Some(before) => text.push_str(&format!("{indent}  onto: {before}\n")),
+        None => text.push_str(panel),
+    }
+    let (across, up) = if (across, up) == (0, 0) { ("centre: both ways", "") } else { (ACROSS[across], UP[up]) };
+    for line in [across, up, MORE[more], &format!("glue: {glue}")] {
+        if !line.is_empty() {
+            text.push_str(&format!("{indent}  {line}\n"));
+        }
+    }
+}
+
+fn list(face: &str, choices: &[Choice], panels: &[&str], indent: &str, text: &mut String) {
+    for (n, choice) in choices.iter().enumerate() {
+        let before = n.checked_sub(1).map(|before| format!("{face} {before}"));
+        let panel = match choice.5.checked_rem(panels.len() + 1) {
+            Some(panel) if panel < panels.len() => format!("{indent}  panel: {}\n", panels[panel]),
+            _ => String::new(),
+        };
+        layer(&format!("{face} {n}"), choice, before.as_deref(), &panel, indent, text);
+    }
+}
+
+fn design() -> impl Strategy<Value = String> {
+    let choices = |least| {
+        prop::collection::vec(
+            (0..PIECES.len(), 0..4_usize, 0..4_usize, 0..8_usize, any::<bool>(), 0..9_usize),
+            least..4,
+        )
+    };
+    let sides = (choices(1), choices(0), choices(0), choices(0), choices(0));
+    (0..5_usize, 1..4_u32, sides).prop_map(|(fold, cards, (front, inside, back, address, flap))| {
+        let folds: [(&str, &[&str]); 5] = [
+            ("side", &["left", "right"]),
+            ("top", &["upper", "lower"]),
+            ("gate", &["left", "middle", "right"]),
+            ("{accordion: 3}", &["1", "2", "3"]),
+            ("none", &[]),
+        ];
+        let (fold, panels) = folds[fold];
+        let mut text = format!(
+            "title: Any\nmonth: 2027-01\ncards: {cards}\nunits: inch\n\
+             card: {{size: 4 x 5 in, fold: {fold}, from: white}}\n\
+             papers:\n  white: {{sheets: 9 of 12 x 12 in}}\n  dot: {{sheets: 40 of 12 x 12 in, pattern: two-way}}\n\
+             pieces:\n  mat: {{size: card less 1/8 in all round, from: white}}\n\
+             \x20 tag: {{size: 2 x 1 in, from: dot, stamp: hello}}\n\
+             \x20 word: {{size: 2 x 3/4 in, from: dot, by: die, margin: 1/4 in, die-cut words: hello}}\n\
+             \x20 sail: {{size: 1 x 2 in, from: dot, shape: \"triangle, right angle at bottom left\", printed: ho}}\n\
+             decorations:\n  pearl: {{size: 1/4 x 1/4 in, form: round, thick: 1/16 in}}\n\
+             \x20 cord: {{size: 1/8 x 4 in, length: 12 in}}\n"
+        );
+        for (key, choices, panels) in
+            [("front", &front, &[] as &[&str]), ("inside", &inside, panels), ("back", &back, &[])]
+        {
+            if !choices.is_empty() && !(key == "inside" && fold == "none") {
+                text.push_str(&format!("{key}:\n"));
+                list(key, choices, panels, "  ", &mut text);
+            }
+        }
+        text.push_str("envelope:\n  size: 5 3/4 x 4 3/8 in\n  flap: 2 in\n");
+        for (key, name, choices) in [("front", "address", &address), ("on the flap", "flap", &flap)] {
+            if !choices.is_empty() {
+                text.push_str(&format!("  {key}:\n"));
+                list(name, choices, &[], "    ", &mut text);
+            }
+        }
+        text
+    })
+}
+
+/// Everything that is said and drawn of a project, and what must hold of it.
+fn hold(project: &Project, text: &str) {
+    let design = &project.design;
+    // Every layer is glued once, on the side that its list says.
+    let mut glued: BTreeMap<usize, u32> = BTreeMap::new();
+    for told in &project.steps.steps {
+        if let Action::Glue { layer, .. } = told.action {
+            *glued.entry(layer.0).or_insert(0) += 1;
+        }
+        let words = tell::step(design, &project.layout, told);
+        if !matches!(told.action, Action::Cut { .. }) {
+            assert!(!words.line.is_empty(), "{:?} says nothing\n{text}", told.action);
+        }
+    }
+    assert!(design.layer_ids().all(|id| glued.get(&id.0) == Some(&1)), "{glued:?}\n{text}");
+    for layer in &design.layers {
+        let side = match layer.face {
+            Face::Front => "front ",
+            Face::Inside(_) => "inside ",
+            Face::Back => "back ",
+            Face::EnvelopeFront => "address ",
+            Face::EnvelopeFlap => "flap ",
+        };
+        assert!(layer.name.starts_with(side), "{} lies on {:?}\n{text}", layer.name, layer.face);
+    }
+    // What is bought is never cut.
+    for sheet in &project.plan.sheets {
+        assert!(sheet.pieces().iter().all(|(piece, _)| design.piece(*piece).from != From::Bought), "{text}");
+    }
+    for index in 0..project.steps.steps.len() {
+        let _ = step::step(project, index);
+    }
+    for view in view::views(project) {
+        for version in design.version_ids() {
+            assert!(front::face(project, version, view, Room::tenths_of_mm(850, 640)).is_some(), "{view:?}\n{text}");
+        }
+    }
+    assert!(!read_back(project).is_empty());
+    let pages = handout::compose(project, None);
+    let steps: usize = pages.together.iter().flat_map(|pages| &pages.parts).map(|part| part.steps.len()).sum();
+    let prepared = pages.together.as_ref().map_or(0, |pages| pages.preparing.len());
+    let all = project.steps.steps.iter().filter(|step| !matches!(step.action, Action::Cut { .. })).count();
+    assert_eq!(steps + prepared, all, "each step stands on the pages once\n{text}");
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 48, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn random_cards_with_all_their_sides_never_panic(text in design()) {
+        let outcome = run(&text);
+        let reading: Vec<&str> = outcome
+            .findings
+            .iter()
+            .map(|finding| finding.code)
+            .filter(|code| matches!(*code, "on-another-side" | "no-inside" | "unknown-key" | "bad-word"))
+            .collect();
+        prop_assert!(reading.is_empty(), "{reading:?}\n{text}");
+        prop_assert_eq!(outcome.editions.len(), 1, "{:?}\n{}", outcome.findings, text);
+        for project in &outcome.editions {
+            hold(project, &text);
+        }
+        prop_assert_eq!(pipeline::referee(&outcome.editions), Ok(()), "{}", text);
+    }
+}
+
+/// Moving a layer from one side to another moves no other and changes nothing that is cut.
+#[test]
+fn sides_do_not_touch_each_other() {
+    let text = |side: &str| {
+        format!(
+            "title: Any\nmonth: 2027-01\ncards: 2\nunits: inch\ncard: {{size: 4 x 5 in, fold: side, from: white}}\n\
+             papers: {{white: {{sheets: 4 of letter}}}}\npieces:\n  mat: {{size: 3 3/4 x 4 3/4 in, from: white}}\n\
+             \x20 tag: {{size: 2 x 1 in, from: white}}\nenvelope: {{size: 5 1/4 x 4 1/4 in, flap: 2 in}}\n\
+             front: [{{place: mat, centre: both ways, glue: tape}}]\n\
+             {side}:\n  - {{place: tag, left: 1 in, bottom: 1/2 in, glue: tape}}\n"
+        )
+    };
+    let plans: Vec<Project> = ["inside", "back"].into_iter().map(|side| run(&text(side)).editions.remove(0)).collect();
+    let [inside, back] = plans.as_slice() else { panic!() };
+    assert_eq!(inside.plan.sheets, back.plan.sheets);
+    assert_eq!(inside.layout.layers[0].block, back.layout.layers[0].block);
+    assert_eq!(inside.layout.layers[1].block, back.layout.layers[1].block);
+    let titles = |project: &Project| -> Vec<Option<&'static str>> {
+        handout::compose(project, None).together.unwrap().parts.iter().map(|part| part.title).collect()
+    };
+    assert_eq!(titles(inside), [Some("The front"), Some("The inside")]);
+    assert_eq!(titles(back), [Some("The front"), Some("The back")]);
+}
