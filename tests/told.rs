@@ -187,7 +187,7 @@ impl Reader<'_> {
             let (_, ring) = name.rsplit_once(" (").expect("a ring");
             let ring: usize = ring.strip_suffix(')').expect("a ring").parse().expect("a number");
             let piece = &self.design.pieces[ring - 1];
-            let size = (piece.size.width.nm(), piece.size.height.nm());
+            let size = (piece.blank().width.nm(), piece.blank().height.nm());
             for _ in 0..count {
                 take(&mut made, &[size, (size.1, size.0)], one);
             }

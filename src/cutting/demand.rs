@@ -199,11 +199,28 @@ fn sheets_of(design: &Design, id: PaperId) -> Vec<SheetsAtHand> {
         let strip = strip.map(|strip| (strip.edge, strip.width.nm()));
         let fixed = fixed_cuts(design, paper);
         let fixed = fixed.and_then(|fixed| sections(usable, &fixed, hand(design.units)));
-        let (fixed, sections) = fixed.unwrap_or_default();
+        let (fixed, mut sections) = fixed.unwrap_or_default();
+        bar_from_margins(design, paper, usable, &mut sections);
         all.push(SheetsAtHand { kind, count: sheets.count, first, whole, usable, strip, fixed, sections });
         first = first.saturating_add(sheets.count);
     }
     all
+}
+
+/// Printed cells come from the rows that are printed with them, and from nowhere else.
+fn bar_from_margins(design: &Design, paper: &Paper, usable: Rect, sections: &mut [Section]) {
+    let Some(cells) = &paper.cells else { return };
+    let Some(cell) = design.piece_ids().find(|piece| design.piece(*piece).name == cells.called) else { return };
+    let (left, top) = (usable.left + cells.left.nm(), usable.top - cells.top.nm());
+    let right = left + cells.size.width.nm() * i64::from(cells.columns);
+    let bottom = top - cells.size.height.nm() * i64::from(cells.rows);
+    for section in sections {
+        let Rect { left: l, right: r, top: t, bottom: b } = section.rect;
+        let is_row = (l, r) == (left, right) && t <= top && b >= bottom && t - b == cells.size.height.nm();
+        if !is_row {
+            section.barred.push(cell);
+        }
+    }
 }
 
 /// The fixed cuts of a paper in order: the rows along edges first, each just as deep as its pieces;
