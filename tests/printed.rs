@@ -5,7 +5,7 @@ use crate::support::{demos, tool};
 use std::collections::{BTreeMap, BTreeSet};
 use trimwright::assembly::tell;
 use trimwright::cutting::plan::Use;
-use trimwright::design::model::{Along, Stated, Work};
+use trimwright::design::model::{Along, Arrangement, Stated, Work};
 use trimwright::geometry::Edge;
 use trimwright::handout;
 use trimwright::length::{Length, Size};
@@ -232,6 +232,10 @@ fn the_words_of_a_step_are_the_layout_and_the_design() {
                 .expect("a step");
             let words = tell::step(design, &project.layout, step).line.to_plain();
             let placed = project.layout.placed(id);
+            // Turned layers are told by their corners: tests/placing/said.rs.
+            if layer.tilt.is_some() || matches!(layer.arrangement, Arrangement::Fan { .. }) {
+                continue;
+            }
             for (along, edge) in [(layer.across, [Edge::Left, Edge::Right]), (layer.up, [Edge::Bottom, Edge::Top])] {
                 let (edge, stated) = match along {
                     Along::FromLow(length) => (edge[0], length),
@@ -239,7 +243,11 @@ fn the_words_of_a_step_are_the_layout_and_the_design() {
                     _ => continue,
                 };
                 assert_eq!(placed.shows(edge), stated.nm(), "{name}: {}", layer.name);
-                assert!(words.contains(&stated.number(project.units())), "{name}: `{words}` lacks {stated}");
+                // Of copies in steps the first is told, from the same edge.
+                let first = placed.onto.border(placed.copies[0], edge);
+                let is_steps = matches!(layer.arrangement, Arrangement::Steps { .. });
+                let told = if is_steps { Length::of(first, project.units()) } else { stated };
+                assert!(words.contains(&told.number(project.units())), "{name}: `{words}` lacks {told}");
             }
             if let Stated::AllRound { border, .. } = design.piece(layer.piece).stated {
                 assert!(words.contains(&border.number(project.units())), "{name}: `{words}` lacks {border}");
