@@ -7,7 +7,7 @@ mod papers;
 mod relation_laws;
 mod relations;
 mod settled;
-mod sound;
+pub(crate) mod sound;
 
 use trimwright::design::model::Design;
 use trimwright::design::nodes::read;

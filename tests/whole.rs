@@ -1,6 +1,7 @@
 //! The whole card: random designs with layers on every side of card and envelope go through every stage.
 
-use crate::support::run;
+use crate::reading::sound::{GARDEN_GATE, LANTERN_ROW};
+use crate::support::{run, sound, tool};
 use proptest::prelude::*;
 use std::collections::BTreeMap;
 use trimwright::assembly::model::Action;
@@ -193,4 +194,51 @@ fn sides_do_not_touch_each_other() {
     };
     assert_eq!(titles(inside), [Some("The front"), Some("The inside")]);
     assert_eq!(titles(back), [Some("The front"), Some("The back")]);
+}
+
+/// The words of the pages, read back by poppler, against the design: every side has its place, and the cut
+/// list gives the rectangle under a die.
+#[test]
+fn pages_of_a_whole_card() {
+    let project = sound(GARDEN_GATE);
+    let folder = tempfile::tempdir().expect("a folder");
+    let pdf = folder.path().join("gate.pdf");
+    std::fs::write(&pdf, handout::typeset(&project, None).expect("a PDF")).expect("written");
+    let words = tool("pdftotext", &["-raw", &pdf.to_string_lossy(), "-"]);
+    let tight = |text: &str| text.split_whitespace().collect::<String>();
+    let page = tight(&words);
+    // 3 x 1 in with 1/4 in round it for the die is 3 1/2 x 1 1/2 in; two of the word a card would be eight.
+    for wanted in [
+        "opens in the middle, from 10 × 5",
+        // Of each card: base, 2 leaves, latch, field, word, shade, note, 2 strips, liner; nothing bought.
+        "44 pieces to cut, 11 for each card",
+        "4 words 5 3 1/2 × 1 1/2 cut out with the die later, 3 × 1",
+        "8 strips 8 1/2 × 4",
+        "Print before you cut: “made by hand” stands on each note 7",
+        "The other sides",
+        "The front of the envelope",
+        "The back of the envelope",
+    ] {
+        assert!(page.contains(&tight(wanted)), "{wanted}\n{words}");
+    }
+    // Steps stand under their side, in the order of the work.
+    let order = ["Put together first", "The front", "The inside", "The back", "The envelope"];
+    let parts = handout::compose(&project, None).together.unwrap().parts;
+    assert_eq!(parts.iter().map(|part| part.title).collect::<Vec<_>>(), order.map(Some));
+    let start = page.find(&tight("Putting it together")).expect("the steps");
+    for title in order {
+        assert!(page[start..].contains(&tight(title)), "{title}");
+    }
+    for step in project.steps.steps.iter().filter(|step| step.number.is_some()) {
+        assert!(page[start..].contains(&step.number.unwrap().to_string()));
+    }
+}
+
+/// A card of a front alone has no titles over its steps and no page of other sides.
+#[test]
+fn a_front_alone_needs_no_titles() {
+    let project = sound(LANTERN_ROW);
+    let pages = handout::compose(&project, None);
+    assert_eq!(pages.sides, None);
+    assert_eq!(pages.together.unwrap().parts.iter().map(|part| part.title).collect::<Vec<_>>(), [None]);
 }

@@ -37,7 +37,7 @@ pub(super) fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
         Laid { count, piece, called: (layer.name != piece.name).then_some(layer.name.as_str()) }
     };
     let at = teller.at(&copies);
-    let mut line = laying::glue(laid, onto_named(design, layer.onto), &at, fixed, &teller.gaps());
+    let mut line = laying::glue(laid, onto_named(design, layer.face, layer.onto), &at, fixed, &teller.gaps());
     line = line.then(teller.copies(&copies));
     if let Some(mirror) = layer.mirrored {
         let (from, to) = match mirror {
@@ -314,7 +314,9 @@ impl Teller<'_> {
         };
         match along {
             Along::Centre if shift == 0 => Spot::Middle,
-            Along::Centre => off(places::MIDDLE, onto_named(self.design, self.layer.onto).name.to_owned()),
+            Along::Centre => {
+                off(places::MIDDLE, onto_named(self.design, self.layer.face, self.layer.onto).name.to_owned())
+            }
             Along::FromLow(_) => self.stated(low),
             Along::FromHigh(_) => self.stated(high),
             Along::After(other, gap) => beside(other, gap.nm() + shift, if sideways { "right of" } else { "above" }),
@@ -360,7 +362,7 @@ fn turned(copy: &ByHand, point: Point) -> Point {
 /// does.
 fn reach(design: &Design, layout: &Layout, id: LayerId, target: Onto) -> Line {
     let placed = layout.placed(id);
-    let name = onto_named(design, target).name;
+    let name = onto_named(design, design.layer(id).face, target).name;
     let several = design.layer(id).count() > 1;
     if !placed.is_straight() {
         let reaches = placed.laid.iter().any(|laid| laid.shown.area2() < laid.outline.area2());

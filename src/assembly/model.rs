@@ -1,5 +1,5 @@
-//! The steps of the whole job, in batch order: cut, stamp, score and fold, sort, put small units
-//! together, layer, decorate.
+//! The steps of the whole job, in batch order: print, cut, finish shapes, stamp, score and fold, sort, put
+//! small units together, layer, decorate.
 
 use crate::design::model::{LayerId, PieceId, VersionId, Work};
 
@@ -34,6 +34,18 @@ pub enum Action {
     Cut {
         /// The plan's sheet.
         sheet: usize,
+    },
+    /// Print words on the paper of a piece before it is cut.
+    Print {
+        /// The piece.
+        piece: PieceId,
+    },
+    /// Make a piece from its trimmed rectangle, or from what a window left over.
+    Finish {
+        /// The piece; of two triangles that share rectangles the one that is written first.
+        piece: PieceId,
+        /// Whether triangles that share their rectangles are parted.
+        shared: bool,
     },
     /// Stamp a piece before it is glued.
     Stamp {

@@ -1,30 +1,49 @@
 //! Design, layout and plan to steps, in batch order.
 //!
-//! Common practice of the trade, no source: cut everything; stamp greetings; score and fold all;
-//! sort into a pile for each card; put the small units together; layer all; decorate; post.
+//! Common practice of the trade, no source: print what is printed; cut everything; make shapes and
+//! windows; stamp greetings; score and fold all; sort into a pile for each card; then the front, the
+//! inside and the back, on each the small units put together first, then layered, then decorated; the
+//! envelope last.
 
 use super::model::{Action, Step, Steps};
+use crate::cutting::halves::{Halves, of_piece};
 use crate::cutting::plan::CutPlan;
-use crate::design::model::{Design, Fold, LayerId, NoteOn, PieceId, Work};
+use crate::design::model::{Design, Face, Fold, From, How, LayerId, NoteOn, PieceId, Work};
 
 /// The steps of the whole job. Must never know a word of any language.
 #[must_use]
 pub fn sequence(design: &Design, plan: &CutPlan) -> Steps {
     let mut order = Sequence { design, steps: Vec::new() };
+    order.printing();
     order.cutting(plan);
+    order.finishing();
     order.stamping();
     order.folding();
     order.sorting();
-    let top: Vec<LayerId> = design.layer_ids().filter(|id| design.layer(*id).unit.is_none()).collect();
-    for layer in &top {
-        order.unit(*layer);
+    let is_envelope = |face: Face| matches!(face, Face::EnvelopeFront | Face::EnvelopeFlap);
+    let mut faces: Vec<Vec<LayerId>> = Vec::new();
+    for kind in [is_front, is_inside, is_back, is_envelope] {
+        faces.push(design.layer_ids().filter(|id| kind(design.layer(*id).face)).collect());
     }
-    for layer in &top {
-        order.glue(*layer, Work::Layering, false);
-        order.trim(*layer, Work::Layering, false);
+    let envelope = faces.pop().unwrap_or_default();
+    for face in &faces {
+        order.side(face);
     }
     order.decorating();
+    order.side(&envelope);
     order.finish()
+}
+
+const fn is_front(face: Face) -> bool {
+    matches!(face, Face::Front)
+}
+
+const fn is_inside(face: Face) -> bool {
+    matches!(face, Face::Inside(_))
+}
+
+const fn is_back(face: Face) -> bool {
+    matches!(face, Face::Back)
 }
 
 struct Sequence<'a> {
@@ -51,12 +70,54 @@ impl Sequence<'_> {
         }
     }
 
-    fn stamping(&mut self) {
-        for piece in self.design.piece_ids() {
-            if self.design.piece(piece).stamp().is_some() {
-                let times = self.design.per_card(piece) * self.cards();
-                self.push(Work::Stamping, Action::Stamp { piece }, times);
+    fn with_words(&self, how: How) -> Vec<PieceId> {
+        let has = |piece: &PieceId| self.design.piece(*piece).greeting.as_ref().is_some_and(|words| words.how == how);
+        self.design.piece_ids().filter(has).collect()
+    }
+
+    /// Words are printed while the paper is whole: a printer takes no small pieces.
+    fn printing(&mut self) {
+        for piece in self.with_words(How::Printed) {
+            let times = self.wanted(piece);
+            self.push(Work::Printing, Action::Print { piece }, times);
+        }
+    }
+
+    fn wanted(&self, piece: PieceId) -> u32 {
+        self.design.per_card(piece).saturating_mul(self.cards())
+    }
+
+    /// Windows first, while the paper is whole and easy to hold; what is cut from a window's waste last.
+    fn finishing(&mut self) {
+        let design = self.design;
+        let rank = |id: &PieceId| {
+            let piece = design.piece(*id);
+            match piece.from {
+                From::Window(..) => 2,
+                _ if piece.shape.windows.is_empty() => 1,
+                _ => 0,
             }
+        };
+        let mut pieces: Vec<PieceId> = design.piece_ids().filter(|id| is_finished_by_hand(design, *id)).collect();
+        pieces.sort_by_key(rank);
+        for piece in pieces {
+            // The other halves come with the rectangles of the first.
+            let rectangles = shared_rectangles(design, piece)
+                .iter()
+                .filter(|halves| halves.piece == piece)
+                .fold(0, |all: u32, halves| all.saturating_add(halves.rectangles));
+            for (shared, times) in [(true, rectangles), (false, by_themselves(design, piece))] {
+                if times > 0 {
+                    self.push(Work::Finishing, Action::Finish { piece, shared }, times);
+                }
+            }
+        }
+    }
+
+    fn stamping(&mut self) {
+        for piece in self.with_words(How::Stamped) {
+            let times = self.wanted(piece);
+            self.push(Work::Stamping, Action::Stamp { piece }, times);
         }
     }
 
@@ -79,6 +140,22 @@ impl Sequence<'_> {
                 .collect();
             let times = self.cards();
             self.push(Work::Sorting, Action::Sort, times).checkpoint = checkpoint;
+        }
+    }
+
+    /// One side: its units, then its layers in the order written; decorations that no paper follows are
+    /// decorating.
+    fn side(&mut self, layers: &[LayerId]) {
+        let top: Vec<LayerId> = layers.iter().copied().filter(|id| self.design.layer(*id).unit.is_none()).collect();
+        for layer in &top {
+            self.unit(*layer);
+        }
+        let is_bought = |id: &LayerId| self.design.piece(self.design.layer(*id).piece).from == From::Bought;
+        let papers = top.iter().rposition(|id| !is_bought(id)).map_or(0, |last| last + 1);
+        for (at, layer) in top.iter().enumerate() {
+            let work = if at < papers { Work::Layering } else { Work::Decorating };
+            self.glue(*layer, work, false);
+            self.trim(*layer, work, false);
         }
     }
 
@@ -148,6 +225,43 @@ impl Sequence<'_> {
         }
         Steps { steps: self.steps }
     }
+}
+
+/// Whether something is left to do when the trimmer has cut a piece, or the window that it comes from.
+fn is_finished_by_hand(design: &Design, id: PieceId) -> bool {
+    let piece = design.piece(id);
+    if design.per_card(id) == 0 {
+        return false;
+    }
+    match piece.from {
+        From::Bought => false,
+        From::Window(frame, window) => design.piece(frame).shape.windows.get(window).is_none_or(|window| {
+            window.form != piece.shape.form
+                || window.width != piece.size.width.nm()
+                || window.height != piece.size.height.nm()
+                || !piece.shape.windows.is_empty()
+        }),
+        From::Paper(_) | From::Varies => piece.shape.make().is_ok_and(|made| !made.finish.is_empty()),
+    }
+}
+
+/// The rectangles that a triangle shares, paper by paper; none where each triangle has its own.
+#[must_use]
+pub fn shared_rectangles(design: &Design, piece: PieceId) -> Vec<Halves> {
+    design.paper_ids().filter_map(|paper| of_piece(design, piece, paper)).collect()
+}
+
+/// How many of a piece, over all cards, share their rectangle with no other.
+#[must_use]
+pub fn by_themselves(design: &Design, piece: PieceId) -> u32 {
+    let shared = shared_rectangles(design, piece);
+    let own = design.version_ids().filter(|version| {
+        let paper = design.paper_of(piece, *version);
+        !shared.iter().any(|halves| Some(halves.paper) == paper)
+    });
+    own.fold(0, |all: u32, version| {
+        all.saturating_add(design.per_card(piece).saturating_mul(design.version(version).cards))
+    })
 }
 
 /// The step before which a note stands, or none where it belongs to a kind of work that has no

@@ -3,18 +3,22 @@
 //! Takes values of the stages, gives [`Line`]s through the catalogue in `words`. Must never hold a
 //! word of any language itself.
 
-use super::laying;
 use super::model::{Action, Step};
+use super::sequence::{by_themselves, shared_rectangles};
+use super::{finishing, laying};
 use crate::cutting::alternatives::Differs;
 use crate::cutting::lay::Measured;
 use crate::cutting::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
-use crate::design::model::{Design, EdgeStrip, Fold, LayerId, NoteOn, Onto, Pattern, PieceId, Work};
+use crate::design::model::{
+    Design, EdgeStrip, Face, Fold, From, LayerId, NoteOn, Onto, Pattern, PieceId, PieceKind, Work,
+};
 use crate::geometry::Edge;
 use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
 use crate::words::Line;
 use crate::words::english::cutting::{self, Alike, Edges, Given, Taken};
 use crate::words::english::making::{self, Named};
+use crate::words::english::places;
 
 /// A cut row as it is printed.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -149,7 +153,7 @@ fn given(design: &Design, plan: &CutPlan, sheet: &SheetPlan, gives: &[PartId]) -
     }
     given.extend(pieces.into_iter().map(|((piece, back), count)| Given::Pieces {
         count,
-        name: design.piece(piece).name.clone(),
+        name: finishing::cut_name(design, piece),
         ring: design.ring(piece),
         back,
     }));
@@ -252,6 +256,22 @@ pub fn named_counts(design: &Design, counts: &[(PieceId, u32)]) -> Vec<(u32, Str
     counts.iter().map(|(piece, count)| (*count, design.piece(*piece).name.clone(), design.ring(*piece))).collect()
 }
 
+/// The same before anything is made of what the trimmer cut: rectangles that triangles share are called so.
+#[must_use]
+pub fn cut_counts(design: &Design, counts: &[(PieceId, u32)]) -> Vec<(u32, String, u32)> {
+    counts.iter().map(|(piece, count)| (*count, finishing::cut_name(design, *piece), design.ring(*piece))).collect()
+}
+
+/// How many of a piece the trimmer cuts for all cards, shared rectangles under the piece that stands for them.
+fn cut(design: &Design, piece: PieceId) -> u32 {
+    if matches!(design.piece(piece).from, From::Window(..) | From::Bought) {
+        return 0;
+    }
+    let shared = shared_rectangles(design, piece);
+    let own = shared.iter().filter(|halves| halves.piece == piece).map(|halves| halves.rectangles);
+    own.fold(by_themselves(design, piece), u32::saturating_add)
+}
+
 /// Words for a step; cutting steps are told row by row with [`row`] instead.
 #[must_use]
 pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
@@ -265,13 +285,23 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
             let what = design.piece(*piece).stamp().map_or("", |stamp| stamp.value.as_str());
             making::stamp(named(design, *piece), what)
         }
+        Action::Print { piece } => {
+            let what = design.piece(*piece).greeting.as_ref().map_or("", |words| words.words.value.as_str());
+            making::print(named(design, *piece), what)
+        }
+        Action::Finish { piece, shared } => {
+            let (line, care) = finishing::finish(design, *piece, *shared, step.times);
+            caution = Some(care);
+            line
+        }
         Action::ScoreAndFold { piece } => score(design, *piece),
         Action::Sort => making::sort(step.times, &named_counts(design, &step.checkpoint)),
-        Action::Glue { layer, .. } => laying::glue(design, layout, *layer),
+        Action::Glue { layer, .. } => from_roll(design, *layer).then(laying::glue(design, layout, *layer)),
         Action::Trim { layer, loose } => {
             caution = Some(making::fingers());
-            let to = design.layer(*layer).trim_flush.map_or(Onto::Card, |to| to.value);
-            making::trim(layer_named(design, *layer), onto_named(design, to), *loose)
+            let own = design.layer(*layer);
+            let to = own.trim_flush.map_or(Onto::Card, |to| to.value);
+            making::trim(layer_named(design, *layer), onto_named(design, own.face, to), *loose)
         }
         Action::Decorate { note } => Line::plain(design.notes[*note].text.value.clone()),
     };
@@ -295,15 +325,12 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
 /// pieces are named behind it.
 #[must_use]
 pub fn all_cut(design: &Design, plan: &CutPlan) -> Line {
-    let counts: Vec<(PieceId, u32)> = design
-        .piece_ids()
-        .map(|piece| (piece, design.per_card(piece) * design.cards.value))
-        .filter(|(_, count)| *count > 0)
-        .collect();
-    let line = making::now_have(&named_counts(design, &counts));
+    let counts: Vec<(PieceId, u32)> =
+        design.piece_ids().map(|piece| (piece, cut(design, piece))).filter(|(_, count)| *count > 0).collect();
+    let line = making::now_have(&cut_counts(design, &counts));
     let all: Vec<usize> = (0..plan.sheets.len()).collect();
     let spares = plan.spares_after(design, &all);
-    if spares.is_empty() { line } else { line.text(" ").then(cutting::to_spare(&named_counts(design, &spares))) }
+    if spares.is_empty() { line } else { line.text(" ").then(cutting::to_spare(&cut_counts(design, &spares))) }
 }
 
 /// One line a version for the piles, where versions differ.
@@ -347,19 +374,70 @@ pub(super) fn layer_named(design: &Design, layer: LayerId) -> Named<'_> {
     Named { name: &layer.name, ring: Some(design.ring(layer.piece)) }
 }
 
-pub(super) fn onto_named(design: &Design, onto: Onto) -> Named<'_> {
-    match (onto, &design.card) {
-        (Onto::Layer(layer), _) => layer_named(design, layer),
-        (Onto::Card, Some(card)) => named(design, card.base),
-        (Onto::Card, None) => Named { name: "card", ring: None },
+/// What a layer lies on; the card is told as the side of it.
+pub(super) fn onto_named(design: &Design, face: Face, onto: Onto) -> Named<'_> {
+    if let Onto::Layer(layer) = onto {
+        return layer_named(design, layer);
+    }
+    match (&design.card, face) {
+        (Some(card), Face::Front) => named(design, card.base),
+        (None, Face::Front) => Named { name: "card", ring: None },
+        (_, face) => Named { name: side(design, face), ring: None },
+    }
+}
+
+/// A side of the card or its envelope by name.
+#[must_use]
+pub fn side(design: &Design, face: Face) -> &'static str {
+    let fold = design.card.as_ref().map_or(Fold::None, |card| card.fold);
+    match face {
+        Face::Front => places::FRONT,
+        Face::Back => places::BACK,
+        Face::EnvelopeFront => places::ENVELOPE_FRONT,
+        Face::EnvelopeFlap => places::ENVELOPE_FLAP,
+        Face::Inside(None) => places::INSIDE,
+        Face::Inside(Some(panel)) => {
+            let of = |names: &[&'static str]| names.get(panel as usize).copied().unwrap_or(places::INSIDE);
+            match fold {
+                Fold::Side => of(&places::SIDE_PANELS),
+                Fold::Top => of(&places::TOP_PANELS),
+                Fold::Gate => of(&places::GATE_PANELS),
+                Fold::Accordion { .. } => places::panel(panel),
+                Fold::None => places::INSIDE,
+            }
+        }
+    }
+}
+
+/// What is cut from a roll before it is laid.
+fn from_roll(design: &Design, layer: LayerId) -> Line {
+    let layer = design.layer(layer);
+    match design.piece(layer.piece).kind {
+        PieceKind::Decoration { roll: Some(length), .. } => {
+            making::from_roll(layer.count(), &length.number(design.units))
+        }
+        _ => Line::new(),
     }
 }
 
 fn score(design: &Design, piece: PieceId) -> Line {
     let Some(card) = &design.card else { return Line::new() };
-    let (from, fold, measure) = match card.fold {
-        Fold::Top => (Edge::Top, Edge::Top, card.size.height),
-        Fold::Side | Fold::None | Fold::Gate | Fold::Accordion { .. } => (Edge::Left, Edge::Left, card.size.width),
-    };
-    making::score(named(design, piece), from.word(), &measure.number(design.units), fold.word())
+    let number = |nm: i64| Length::of(nm, design.units).number(design.units);
+    let scores = card.fold.scores(card.size);
+    let name = named(design, piece);
+    match (card.fold, scores.as_slice()) {
+        (Fold::Gate, [left, right]) => {
+            let width = card.fold.flat(card.size).width.nm();
+            making::score_gate(name, &number(left.at), &number(width - right.at))
+        }
+        (Fold::Accordion { .. }, scores) => {
+            let scores: Vec<(String, bool)> = scores.iter().map(|score| (number(score.at), score.mountain)).collect();
+            making::score_accordion(name, &scores)
+        }
+        (fold, scores) => {
+            let edge = if fold == Fold::Top { Edge::Top } else { Edge::Left };
+            let at = scores.first().map_or(0, |score| score.at);
+            making::score(name, edge.word(), &number(at), edge.word())
+        }
+    }
 }

@@ -725,8 +725,12 @@ pub struct LayerSpans {
 /// A kind of work, in batch order.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Work {
+    /// Printing words on paper that is still whole.
+    Printing,
     /// Cutting paper.
     Cutting,
+    /// Making shapes and windows from trimmed rectangles.
+    Finishing,
     /// Stamping.
     Stamping,
     /// Scoring and folding the bases.

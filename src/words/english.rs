@@ -6,6 +6,7 @@
 pub mod check;
 pub mod cutting;
 pub mod figures;
+pub mod finishing;
 pub mod laying;
 pub mod making;
 pub mod pages;
@@ -52,6 +53,10 @@ pub fn plural(name: &str) -> String {
         ("paper", "papers"),
         ("mouse", "mice"),
     ];
+    // "mat for a photo": "mats for a photo".
+    if let Some((head, rest)) = name.split_once(" for ") {
+        return format!("{} for {rest}", plural(head));
+    }
     let lower = name.to_lowercase();
     for (one, many) in IRREGULAR {
         if lower.ends_with(one) {

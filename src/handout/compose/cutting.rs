@@ -2,7 +2,7 @@
 
 use super::small;
 use crate::assembly::model::Action;
-use crate::assembly::tell;
+use crate::assembly::{finishing, tell};
 use crate::cutting::alternatives;
 use crate::handout::data::{CutLine, CutPanel, CuttingPages, Said, all_said, said};
 use crate::handout::pictures;
@@ -19,7 +19,7 @@ pub(super) fn pages(project: &Project) -> CuttingPages {
         title: words::CUTTING,
         lead: said(&words::cutting_lead(design.units)),
         caution: said(&words::cutting_caution()),
-        notes: vec![said(&words::measured_part())],
+        notes: before_cutting(project).into_iter().chain([said(&words::measured_part())]).collect(),
         panels: panels(project),
         closing: if project.plan.missing.is_empty() {
             said(&tell::all_cut(design, &project.plan))
@@ -27,6 +27,12 @@ pub(super) fn pages(project: &Project) -> CuttingPages {
             Said::new()
         },
     }
+}
+
+/// What is printed while the paper is whole.
+fn before_cutting(project: &Project) -> Vec<Said> {
+    let steps = project.steps.steps.iter().filter(|step| matches!(step.action, Action::Print { .. }));
+    steps.map(|step| said(&tell::step(&project.design, &project.layout, step).line)).collect()
 }
 
 /// Sheets by diagram, in the plan's order.
@@ -130,7 +136,8 @@ fn items(project: &Project, group: &[usize], sheets: u32) -> Vec<Said> {
         .pieces()
         .into_iter()
         .map(|(piece, count)| {
-            let line = words::pieces(count * sheets, &design.piece(piece).name, design.ring(piece));
+            let name = finishing::cut_name(design, piece);
+            let line = words::pieces(count * sheets, &name, design.ring(piece));
             let spare = spares.iter().find(|(other, _)| *other == piece);
             said(&spare.map_or(line.clone(), |(_, count)| line.text(words::of_them_spare(*count))))
         })

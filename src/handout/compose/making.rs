@@ -54,7 +54,7 @@ pub(super) fn pages(project: &Project) -> Option<MakingPages> {
 
 /// Whether a kind of work comes before anything is glued.
 const fn prepares(work: Work) -> bool {
-    matches!(work, Work::Stamping | Work::Folding | Work::Sorting)
+    matches!(work, Work::Printing | Work::Finishing | Work::Stamping | Work::Folding | Work::Sorting)
 }
 
 /// What the steps beside each other on the page have in common.

@@ -3,16 +3,18 @@
 use super::front::{kind_note, sheets_note};
 use super::{needed, small, with_unit};
 use crate::assembly::tell;
+use crate::assembly::totals::totals;
 use crate::cutting::demand::hand;
 use crate::cutting::more::in_rows;
 use crate::cutting::plan::{Left, SheetPlan};
-use crate::design::model::{Design, Fold, Glue, PaperId, Pattern, PieceId};
+use crate::design::model::{Design, Fold, Glue, PaperId, Pattern, PieceId, PieceKind};
 use crate::handout::data::{
     CallOut, LeftoverRow, LeftoverTable, PrintCheck, SupplyPages, TickItem, TickList, Told, all_said, said,
 };
 use crate::handout::pictures;
 use crate::length::{Length, NM_PER_INCH, NM_PER_MM, Size, Units};
 use crate::project::Project;
+use crate::shape::{Finish, Making};
 use crate::words::english::pages::{self as words, GoodFor};
 use crate::words::{Line, roman};
 
@@ -35,9 +37,20 @@ pub(super) fn pages(project: &Project) -> SupplyPages {
         cautions: vec![CallOut {
             title: words::TAKE_CARE.to_owned(),
             caution: true,
-            lines: all_said(&words::cautions(glued(design, Glue::Foam).next().is_some())),
+            lines: all_said(&words::cautions(
+                has_small_parts(design),
+                made_with(design, |making| matches!(making, Making::Die { .. } | Making::Punch { .. })),
+            )),
         }],
     }
+}
+
+/// Whether foam or decorations stand off the card.
+fn has_small_parts(design: &Design) -> bool {
+    design.layers.iter().any(|layer| {
+        layer.glue.is_some_and(|glue| matches!(glue.value, Glue::Foam | Glue::Dot))
+            || matches!(design.piece(layer.piece).kind, PieceKind::Decoration { .. })
+    })
 }
 
 fn item(line: &Line) -> TickItem {
@@ -63,56 +76,80 @@ fn lists(project: &Project) -> Vec<TickList> {
     };
     let mut tools = tools(project);
     tools.extend(own(&design.tools));
-    [(words::PAPER, papers), (words::GLUE, glue(design)), (words::ALSO, own(&design.supplies)), (words::TOOLS, tools)]
+    let mut also = decorations(design);
+    also.extend(own(&design.supplies));
+    [(words::PAPER, papers), (words::GLUE, glue(design)), (words::ALSO, also), (words::TOOLS, tools)]
         .into_iter()
         .filter(|(_, items)| !items.is_empty())
         .map(|(title, items)| TickList { title, items })
         .collect()
 }
 
-/// Pieces fixed in one way: the size of one, how many over all cards.
-fn glued(design: &Design, how: Glue) -> impl Iterator<Item = (Size, u32)> + '_ {
-    design.layers.iter().filter(move |layer| layer.glue.is_some_and(|glue| glue.value == how)).map(|layer| {
-        let count = layer.count().saturating_mul(design.cards.value);
-        (design.piece(layer.piece).size, count)
-    })
+/// A length of a roll that is bought: whole feet or metres of tape, tenths of a metre of ribbon.
+fn bought(nm: i64, units: Units) -> String {
+    match units {
+        Units::Inch => format!("{} ft", up(nm, 12 * NM_PER_INCH)),
+        Units::Metric => format!("{} m", up(nm, 1000 * NM_PER_MM)),
+    }
 }
 
-/// Round all edges of all pieces, nm.
-fn outline(pieces: impl Iterator<Item = (Size, u32)>) -> i64 {
-    pieces.map(|(size, count)| (size.width.nm() + size.height.nm()) * 2 * i64::from(count)).sum()
+fn of_roll(nm: i64, units: Units) -> String {
+    match units {
+        Units::Inch => bought(nm, units),
+        Units::Metric => {
+            let tenths = up(nm, 100 * NM_PER_MM);
+            if tenths % 10 == 0 { format!("{} m", tenths / 10) } else { format!("{}.{} m", tenths / 10, tenths % 10) }
+        }
+    }
 }
 
-/// Totals: tape along every edge; a foam square about every 1 1/2 in or 40 mm of edge, at least
-/// four a piece (common practice, no source).
+const fn up(nm: i64, step: i64) -> i64 {
+    nm / step + (nm % step != 0) as i64
+}
+
 fn glue(design: &Design) -> Vec<TickItem> {
+    let totals = totals(design);
+    let few = |count: i64| u32::try_from(count).unwrap_or(u32::MAX);
     let mut items = Vec::new();
-    let tape = outline(glued(design, Glue::Tape));
-    if tape > 0 {
-        let (step, sign) = match design.units {
-            Units::Inch => (12 * NM_PER_INCH, "ft"),
-            Units::Metric => (1000 * NM_PER_MM, "m"),
-        };
-        items.push(item(&words::tape(&format!("{} {sign}", (tape + step - 1) / step))));
+    if totals.tape > 0 {
+        items.push(item(&words::tape(&bought(totals.tape, design.units))));
     }
-    let liquid: u32 = glued(design, Glue::Liquid).map(|(_, count)| count).sum();
-    if liquid > 0 {
-        items.push(item(&words::liquid_glue(liquid)));
+    if totals.liquid > 0 {
+        items.push(item(&words::liquid_glue(totals.liquid)));
     }
-    let every = match design.units {
-        Units::Inch => 3 * NM_PER_INCH / 2,
-        Units::Metric => 40 * NM_PER_MM,
-    };
-    let squares: i64 = glued(design, Glue::Foam)
-        .map(|(size, count)| {
-            let each = (outline(std::iter::once((size, 1))) + every - 1) / every;
-            each.max(4) * i64::from(count)
-        })
-        .sum();
-    if squares > 0 {
-        items.push(item(&words::foam(u32::try_from(squares).unwrap_or(u32::MAX))));
+    if totals.foam > 0 {
+        items.push(item(&words::foam(few(totals.foam))));
+    }
+    if totals.dots > 0 {
+        items.push(item(&words::glue_dots(few(totals.dots))));
     }
     items
+}
+
+/// Decorations, ribbon and twine.
+fn decorations(design: &Design) -> Vec<TickItem> {
+    let totals = totals(design);
+    let counted = totals.counted.iter().map(|(piece, count)| {
+        let own = design.piece(*piece);
+        words::decoration(*count, &own.name, &sized(own.size, design.units))
+    });
+    let rolls = totals.rolls.iter().map(|roll| {
+        let own = design.piece(roll.piece);
+        let wide = own.size.width.min(own.size.height);
+        let units = design.units;
+        let (wide, each) = (with_unit(wide, units), with_unit(roll.each, units));
+        words::roll(&own.name, &wide, roll.count, &each, &of_roll(roll.all, units))
+    });
+    counted.chain(rolls).map(|line| item(&line)).collect()
+}
+
+fn sized(size: Size, units: Units) -> String {
+    format!("{} {}", size.numbers(units), units.sign())
+}
+
+/// Whether something is made with a die or a punch: of pieces or windows.
+fn made_with(design: &Design, is: impl Fn(Making) -> bool) -> bool {
+    design.pieces.iter().any(|piece| is(piece.shape.making) || piece.shape.windows.iter().any(|own| is(own.making)))
 }
 
 fn tools(project: &Project) -> Vec<TickItem> {
@@ -127,8 +164,23 @@ fn tools(project: &Project) -> Vec<TickItem> {
     if design.card.as_ref().is_some_and(|card| card.fold != Fold::None) {
         tools.push(item(&words::scoring_tool()));
     }
-    if design.layers.iter().any(|layer| layer.trim_flush.is_some()) {
+    let finishes: Vec<Finish> =
+        design.pieces.iter().filter_map(|piece| piece.shape.make().ok()).flat_map(|made| made.finish).collect();
+    let is_cut = finishes.iter().any(|finish| matches!(finish, Finish::Cut { .. }));
+    if is_cut || design.layers.iter().any(|layer| layer.trim_flush.is_some()) {
         tools.push(item(&words::scissors()));
+    }
+    if finishes.iter().any(|finish| matches!(finish, Finish::CutOut { making: Making::ByHand, .. })) {
+        tools.push(item(&words::knife()));
+    }
+    if finishes.iter().any(|finish| matches!(finish, Finish::RoundCorner { .. })) {
+        tools.push(item(&words::corner_punch()));
+    }
+    if made_with(design, |making| matches!(making, Making::Die { .. })) {
+        tools.push(item(&words::dies()));
+    }
+    if made_with(design, |making| matches!(making, Making::Punch { .. })) {
+        tools.push(item(&words::punches()));
     }
     tools.push(item(&words::pencil()));
     tools
@@ -216,7 +268,7 @@ fn told(project: &Project) -> Vec<Told> {
     }
     if let Some(card) = &design.card {
         let strip = Length::either(design.units, Length::inch(1, 1), Length::mm(25));
-        let thick = glued(design, Glue::Foam).next().is_some();
+        let thick = has_small_parts(design);
         let room = if thick {
             Length::either(design.units, Length::inch(1, 4), Length::mm(6))
         } else {

@@ -38,25 +38,67 @@ pub fn fingers() -> Line {
 /// "Stamp each label (6): thank you. Let the ink dry."
 #[must_use]
 pub fn stamp(piece: Named<'_>, what: &str) -> Line {
-    let line = Line::plain(format!("Stamp each {}", piece.name));
-    let line = match piece.ring {
-        Some(ring) => line.text(KEPT).ring(ring),
-        None => line,
-    };
+    let line = each("Stamp", piece);
     line.text(": ").strong(what.trim_end_matches('.')).text(". Let the ink dry.")
 }
 
 /// "Score each base (1) at 4 1/4, fold it with the ridge inside. The fold is the left edge."
 #[must_use]
 pub fn score(piece: Named<'_>, from: &str, measure: &str, fold: &str) -> Line {
-    let line = Line::plain(format!("Score each {}", piece.name));
-    let line = match piece.ring {
-        Some(ring) => line.text(KEPT).ring(ring),
-        None => line,
-    };
+    let line = each("Score", piece);
     line.text(" ").measure(measure).text(format!(
         " from the {from} edge. Fold it with the ridge of the score inside. The fold is the {fold} edge."
     ))
+}
+
+/// "Score each base (1) 2 1/8 from the left edge and 2 1/8 from the right edge. Fold both flaps ..."
+#[must_use]
+pub fn score_gate(piece: Named<'_>, left: &str, right: &str) -> Line {
+    let line = each("Score", piece).text(" ").measure(left).text(" from the left edge and ").measure(right);
+    line.text(
+        " from the right edge. Fold both flaps in with the ridges of the scores inside: they meet in the middle of \
+         the front.",
+    )
+}
+
+/// "Score each base (1), its outside up, 2, 4 and 6 from the left edge. Fold it to and fro ..."; each score
+/// with whether its fold points toward the reader.
+#[must_use]
+pub fn score_accordion(piece: Named<'_>, scores: &[(String, bool)]) -> Line {
+    let measures = scores.iter().map(|(measure, _)| Line::new().measure(measure.clone())).collect();
+    let folds: Vec<String> = scores
+        .iter()
+        .map(|(_, mountain)| if *mountain { "toward you (a mountain)" } else { "away from you (a valley)" }.to_owned())
+        .collect();
+    each("Score", piece).text(", its outside up, ").then(listed(measures)).text(format!(
+        " from the left edge. Fold it to and fro. From the left, the folds point {}. The panel furthest to the right \
+         is the front.",
+        folds.join(", then ")
+    ))
+}
+
+pub(super) fn each(verb: &str, piece: Named<'_>) -> Line {
+    let line = Line::plain(format!("{verb} each {}", piece.name));
+    match piece.ring {
+        Some(ring) => line.text(KEPT).ring(ring),
+        None => line,
+    }
+}
+
+/// "Before the paper is cut, print for each label (6): thank you. Let the ink dry."
+#[must_use]
+pub fn print(piece: Named<'_>, what: &str) -> Line {
+    let line = each("Before its paper is cut, print for", piece);
+    line.text(": ")
+        .strong(what.trim_end_matches('.'))
+        .text(". Place it on the sheet where that piece is cut, try it on plain paper first, and let the ink dry.")
+}
+
+/// "Cut 2 lengths of 12 from the roll for each card. " before ribbon or twine is laid.
+#[must_use]
+pub fn from_roll(count: u32, length: &str) -> Line {
+    let what = if count == 1 { "one length of ".to_owned() } else { format!("{count} lengths of ") };
+    Line::plain(format!("From the roll, cut {what}")).measure(length).text(" for each card. ")
 }
 
 /// "Lay out 8 piles, one for each card. In each: 1 base (1), 3 lanterns (4)."

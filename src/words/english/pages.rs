@@ -559,6 +559,50 @@ pub fn foam(squares: u32) -> Line {
     Line::plain(format!("Foam squares, about {squares}"))
 }
 
+/// How many glue dots.
+#[must_use]
+pub fn glue_dots(dots: u32) -> Line {
+    Line::plain(format!("Glue dots, about {dots}"))
+}
+
+/// "18 pearls, 4 x 4 mm".
+#[must_use]
+pub fn decoration(count: u32, name: &str, size: &str) -> Line {
+    Line::plain(format!("{}, ", counted(count, name))).measure(size)
+}
+
+/// "Ribbon, 6 mm wide: 6 lengths of 300 mm, 1.8 m in all".
+#[must_use]
+pub fn roll(name: &str, wide: &str, count: u32, each: &str, all: &str) -> Line {
+    let line = Line::plain(format!("{}, ", capital(name))).measure(wide).text(" wide: ");
+    let line = line.text(format!("{} of ", counted(count, "length"))).measure(each).text(", ");
+    line.measure(all).text(" in all")
+}
+
+/// For windows.
+#[must_use]
+pub fn knife() -> Line {
+    Line::plain("Craft knife, metal ruler and cutting mat")
+}
+
+/// For rounded corners.
+#[must_use]
+pub fn corner_punch() -> Line {
+    Line::plain("Corner punch")
+}
+
+/// For what is cut with dies.
+#[must_use]
+pub fn dies() -> Line {
+    Line::plain("Cutting dies and the machine for them")
+}
+
+/// For what is punched.
+#[must_use]
+pub fn punches() -> Line {
+    Line::plain("Hand punches")
+}
+
 /// The trimmer: what it must take and show.
 #[must_use]
 pub fn trimmer(longest: &str, step: &str) -> Line {
@@ -691,17 +735,23 @@ pub fn check_print() -> Line {
 /// Title.
 pub const TAKE_CARE: &str = "Take care";
 
-/// What can hurt. `foam`: whether foam or other things stand off the card.
+/// What can hurt. `small`: whether foam, decorations or other small parts are glued on; `dies`: whether
+/// dies or punches are used.
 #[must_use]
-pub fn cautions(foam: bool) -> Vec<Line> {
-    let mut lines = vec![
-        Line::plain(
-            "Trimmers, knives and scissors cut fingers too. Keep yours off the line of cut, hold narrow strips with a \
-             scrap of card, close and lock the blade when you stop, and keep it out of the reach of children.",
-        ),
-        Line::plain("Where the maker of a tool or glue says otherwise, follow the maker."),
-    ];
-    if foam {
+pub fn cautions(small: bool, dies: bool) -> Vec<Line> {
+    let mut lines = vec![Line::plain(
+        "Trimmers, knives and scissors cut fingers too. Keep yours off the line of cut, hold narrow strips with a \
+         scrap of card, close and lock the blade when you stop, and keep it out of the reach of children.",
+    )];
+    if dies {
+        lines.push(Line::plain(
+            "Dies have sharp rims, and machines and punches pinch. Keep fingers, hair and sleeves out of them.",
+        ));
+    }
+    lines.push(Line::plain(
+        "Where the maker of a tool or glue says otherwise, follow the maker; so too with hot tools and glue guns.",
+    ));
+    if small {
         lines.push(Line::plain(
             "Foam and other small things glued on can come off. Do not give such a card to a child under three.",
         ));

@@ -46,6 +46,9 @@ const RING_ROOM: i64 = 6800 * UM;
 #[must_use]
 pub fn step(project: &Project, index: usize) -> Option<Scene> {
     let step = project.steps.steps.get(index)?;
+    if let Action::Finish { piece, .. } = &step.action {
+        return super::finish::finish(project, *piece);
+    }
     let (layer, loose) = match &step.action {
         Action::Glue { layer, loose } | Action::Trim { layer, loose } => (Some(*layer), *loose),
         _ => (None, false),
@@ -55,7 +58,7 @@ pub fn step(project: &Project, index: usize) -> Option<Scene> {
     let view = layer.map_or(View::Front, |layer| View::of(project.design.layer(layer).face));
     let mut picture = Picture::new(project, index, Ground::of(project, view)?);
     let alt = match &step.action {
-        Action::Cut { .. } | Action::Sort => return None,
+        Action::Cut { .. } | Action::Print { .. } | Action::Finish { .. } | Action::Sort => return None,
         Action::Glue { layer, loose } => picture.glue(*layer, *loose)?,
         Action::Trim { layer, loose } => picture.trim(*layer, *loose)?,
         Action::Stamp { piece } => picture.stamp(*piece),
