@@ -15,13 +15,8 @@ use trimwright::project::Project;
 use trimwright::source::Source;
 use trimwright::words::english::pages::piece_name;
 
-/// Every edition of every demo with the text of its pages in the order of the file; set once for all tests.
+/// Every edition of every demo with the text of its pages in the order of the file.
 fn printed() -> Vec<(String, Project, Vec<String>)> {
-    static PRINTED: std::sync::OnceLock<Vec<(String, Project, Vec<String>)>> = std::sync::OnceLock::new();
-    PRINTED.get_or_init(set).clone()
-}
-
-fn set() -> Vec<(String, Project, Vec<String>)> {
     let folder = tempfile::tempdir().expect("a folder");
     let mut all = Vec::new();
     for path in demos() {
@@ -278,8 +273,8 @@ fn the_words_of_a_step_are_the_layout_and_the_design() {
                 .expect("a step");
             let words = tell::step(design, &project.layout, step).line.to_plain();
             let placed = project.layout.placed(id);
-            // Of steps the first copy is told, whichever edge that is from.
-            if matches!(layer.arrangement, Arrangement::Steps { .. }) {
+            // Turned layers are told by their corners: tests/placing/said.rs.
+            if layer.tilt.is_some() || matches!(layer.arrangement, Arrangement::Fan { .. }) {
                 continue;
             }
             for (along, edge) in [(layer.across, [Edge::Left, Edge::Right]), (layer.up, [Edge::Bottom, Edge::Top])] {
@@ -289,7 +284,11 @@ fn the_words_of_a_step_are_the_layout_and_the_design() {
                     _ => continue,
                 };
                 assert_eq!(placed.shows(edge), stated.nm(), "{name}: {}", layer.name);
-                assert!(words.contains(&stated.number(project.units())), "{name}: `{words}` lacks {stated}");
+                // Of copies in steps the first is told, from the same edge.
+                let first = placed.onto.border(placed.copies[0], edge);
+                let is_steps = matches!(layer.arrangement, Arrangement::Steps { .. });
+                let told = if is_steps { Length::of(first, project.units()) } else { stated };
+                assert!(words.contains(&told.number(project.units())), "{name}: `{words}` lacks {told}");
             }
             if let Stated::AllRound { border, .. } = design.piece(layer.piece).stated {
                 assert!(words.contains(&border.number(project.units())), "{name}: `{words}` lacks {border}");

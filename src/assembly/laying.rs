@@ -97,8 +97,15 @@ impl Teller<'_> {
                 return Where::Fan { about: pivot(about, |by| self.number(by.nm())), across, up };
             }
             (Arrangement::Steps { right, up, .. }, Some(first)) if layer.arrangement.count() > 1 => {
-                let across = if right.nm() < 0 { Edge::Right } else { Edge::Left };
-                let up = if up.nm() < 0 { Edge::Top } else { Edge::Bottom };
+                // From the edge that the layer is placed from, else from where the steps begin.
+                let edge = |along: Along, by: Length, low: Edge| match along {
+                    Along::FromLow(_) => low,
+                    Along::FromHigh(_) => low.opposite(),
+                    _ if by.nm() < 0 => low.opposite(),
+                    _ => low,
+                };
+                let across = edge(layer.across, right, Edge::Left);
+                let up = edge(layer.up, up, Edge::Bottom);
                 return Where::First { across: self.from(first.rect, across), up: self.from(first.rect, up) };
             }
             (_, Some(first)) if layer.count() == 1 => {

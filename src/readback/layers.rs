@@ -132,10 +132,10 @@ fn placing(project: &Project, layer: &Layer) -> String {
             Along::After(other, gap) => Some(beside(other, gap, after)),
             Along::Before(other, gap) => Some(beside(other, gap, before)),
             Along::With(other, Part::Low) => {
-                Some(format!("{} with that of {}", places::edge_name(low), name(design, other)))
+                Some(format!("{} level with that of {}", places::edge_name(low), name(design, other)))
             }
             Along::With(other, Part::High) => {
-                Some(format!("{} with that of {}", places::edge_name(high), name(design, other)))
+                Some(format!("{} level with that of {}", places::edge_name(high), name(design, other)))
             }
             Along::With(other, Part::Middle) => {
                 let way = if low.is_side() { "across" } else { "up" };

@@ -135,7 +135,7 @@ impl Whole {
     }
 
     /// Everything measured from one edge: what lies on the card at a distance, or by what lies there.
-    fn from_one_edge(mut self) -> Self {
+    fn held_at_one_edge(mut self) -> Self {
         for item in self.items.iter_mut().filter(|item| item.onto.is_none()) {
             item.mirrored = None;
             for way in &mut item.along {
@@ -433,7 +433,7 @@ proptest! {
 
     #[test]
     fn moving_a_design_moves_every_layer_by_just_that(whole in any_whole(), right in 0..50_i64, up in 0..50_i64) {
-        let whole = whole.from_one_edge();
+        let whole = whole.held_at_one_edge();
         let moved = whole.clone().moved([right, up]);
         let by = [right * NM_PER_MM, up * NM_PER_MM];
         prop_assert_eq!(seen(&whole, |outline| outline.moved(by[0], by[1])), seen(&moved, Polygon::clone));

@@ -101,7 +101,7 @@ fn level_and_midway_are_told_by_what_is_seen() {
          edge level with the right edge of the mat."
     );
     assert!(
-        read.contains("right edge with that of the mat, midway up between the top edge and the bottom edge"),
+        read.contains("right edge level with that of the mat, midway up between the top edge and the bottom edge"),
         "{read}"
     );
 
