@@ -3,6 +3,7 @@
 use crate::design::model::{LayerId, Onto};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Rect;
+use crate::layout::model::Placed;
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::hand;
@@ -39,11 +40,20 @@ fn hides(project: &Project, above: LayerId, below: LayerId) -> bool {
     if lies_on_it && !below.block.contains(above.block) {
         return false;
     }
+    if !is_plain(project, above) || !is_plain(project, below) {
+        let (below, above) = (below.shown(), above.shown());
+        return !below.is_empty() && below.difference(&above).is_empty();
+    }
     let shown: Vec<Rect> = below.trimmed.iter().flatten().copied().collect();
     !shown.is_empty()
         // Copies can be many; the blocks settle almost every pair.
         && shown.iter().all(|copy| above.block.contains(*copy))
         && shown.iter().all(|copy| above.trimmed.iter().flatten().any(|over| over.contains(*copy)))
+}
+
+/// Whether a layer shows as upright rectangles.
+fn is_plain(project: &Project, placed: &Placed) -> bool {
+    placed.is_straight() && project.design.piece(project.design.layer(placed.layer).piece).is_plain()
 }
 
 fn tell(project: &Project, above: LayerId, below: LayerId) -> Finding {
