@@ -4,10 +4,12 @@
 //! Takes a project, gives lines of text. Must never measure anything anew.
 
 mod layers;
+mod made;
 mod papers;
 mod sizes;
 
-use crate::design::model::{Design, Fold, PieceId, PieceKind, Side, VersionId};
+use crate::design::model::{Card, Design, Fold, PieceId, PieceKind, Side, VersionId};
+use crate::length::Length;
 use crate::project::Project;
 use crate::words::english::{check, counted, cutting, listed_words};
 
@@ -27,6 +29,9 @@ pub fn read_back(project: &Project) -> Vec<String> {
         Fold::Accordion { .. } => "folds to and fro",
     });
     let mut lines = vec![check::title(&design.title.value, units.word(), design.cards.value, size, fold)];
+    if let Some(scores) = design.card.as_ref().and_then(|card| scores(design, card)) {
+        lines.push(scores);
+    }
     if let Some(card) = &design.card {
         let base = design.piece(card.base).size.in_units(units);
         lines.push(format!("Each base is cut {base} from {}.", design.paper(card.from).name));
@@ -35,7 +40,11 @@ pub fn read_back(project: &Project) -> Vec<String> {
     if design.has_front {
         lines.extend(sizes::related(project));
     }
+    lines.extend(made::made(project));
     lines.extend(design.layer_ids().map(|id| layers::layer(project, id)));
+    if design.has_front {
+        lines.extend(made::in_all(project));
+    }
     if !design.has_front {
         let written = |id: &PieceId| !matches!(design.piece(*id).kind, PieceKind::Kept { .. });
         lines.extend(design.piece_ids().filter(written).map(|id| piece(project, id)));
@@ -48,6 +57,19 @@ pub fn read_back(project: &Project) -> Vec<String> {
     let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
     lines.push(cutting::totals(plan.cuts(), count(plan.sheets_used()), count(plan.diagrams())));
     lines
+}
+
+/// The score lines of a base that has several.
+fn scores(design: &Design, card: &Card) -> Option<String> {
+    let scores = card.fold.scores(card.size);
+    let told: Vec<String> = scores
+        .iter()
+        .map(|score| {
+            let fold = if score.mountain { "mountain" } else { "valley" };
+            format!("{} ({fold})", Length::of(score.at, design.units))
+        })
+        .collect();
+    (told.len() > 1).then(|| format!("Scored, its outside up, from the left edge at {}.", listed_words(&told)))
 }
 
 fn version(design: &Design, id: VersionId) -> Option<String> {

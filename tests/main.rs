@@ -13,6 +13,7 @@ mod reading;
 mod reports;
 mod sample;
 mod support;
+mod telling;
 mod told;
 mod what_if;
 mod whole;

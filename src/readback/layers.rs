@@ -1,7 +1,8 @@
 //! What `check` says of a layer: its copies, what it lies on, how it is placed, and what shows round it.
 
 use crate::assembly::laying::pivot;
-use crate::design::model::{Along, Arrangement, Bound, Design, Glue, Layer, LayerId, Onto, Part};
+use crate::assembly::tell::side;
+use crate::design::model::{Along, Arrangement, Bound, Design, Face, Glue, Layer, LayerId, Onto, Part};
 use crate::geometry::{Edge, Mirror, Rect};
 use crate::layout::place::by_hand;
 use crate::length::Length;
@@ -16,7 +17,8 @@ pub(super) fn layer(project: &Project, id: LayerId) -> String {
     let layer = design.layer(id);
     let piece = design.piece(layer.piece);
     let onto = match layer.onto {
-        Onto::Card => "the card".to_owned(),
+        Onto::Card if layer.face == Face::Front => "the card".to_owned(),
+        Onto::Card => format!("the {}", side(design, layer.face)),
         Onto::Layer(below) => name(design, below),
     };
     let how = format!("{}{}{}", copies(project, layer), turned(project, layer), mirrored(layer));

@@ -1,5 +1,7 @@
 //! Papers as `check` reads them back: what their sheets give, and all that the design says of them.
 
+use crate::assembly::finishing::cut_name;
+use crate::cutting::halves::of_piece;
 use crate::design::model::{Design, Paper, PaperId, Pattern, PieceId, PieceKind, Sheets, Side, TurnedOver};
 use crate::length::{Length, Size};
 use crate::project::Project;
@@ -26,7 +28,7 @@ pub(super) fn sheets(project: &Project, id: PaperId) -> String {
             continue;
         }
         let wanted = wanted(design, piece, id);
-        let name = design.piece(piece).name.clone();
+        let name = cut_name(design, piece);
         if cut > wanted {
             spare.push((cut - wanted, name.clone()));
         }
@@ -43,6 +45,9 @@ pub(super) fn sheets(project: &Project, id: PaperId) -> String {
 fn wanted(design: &Design, piece: PieceId, paper: PaperId) -> u32 {
     if let PieceKind::Kept { count, .. } = design.piece(piece).kind {
         return count;
+    }
+    if let Some(halves) = of_piece(design, piece, paper) {
+        return if halves.piece == piece { halves.rectangles } else { 0 };
     }
     let versions = design.version_ids().filter(|version| design.paper_of(piece, *version) == Some(paper));
     versions.fold(0, |all, version| {

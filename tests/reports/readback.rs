@@ -60,10 +60,12 @@ fn every_border_and_gap_is_read_back() {
     assert_eq!(lines[..expected.len()], expected);
     // Two bases of 100 x 280 mm come side by side from a sheet of A4. Two sheets are cut alike, which
     // is one diagram and gives a base to spare.
-    assert_eq!(lines[6], "white: 2 of 3 sheets (210 x 297 mm) give 4 bases, 1 base of them spare; 1 sheet to spare.");
-    assert_eq!(lines[7], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
-    assert!(lines[8].contains("3 sheets"), "{}", lines[8]);
-    assert_eq!(lines.len(), 9);
+    // Tape 3 mm inside the edge: twice 122 and 82 mm round a mat, 3 mats. A square at each corner of 9 tags.
+    assert_eq!(lines[6], "Glue in all: 1224 mm of tape, liquid glue for 3 pieces and 36 foam squares.");
+    assert_eq!(lines[7], "white: 2 of 3 sheets (210 x 297 mm) give 4 bases, 1 base of them spare; 1 sheet to spare.");
+    assert_eq!(lines[8], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
+    assert!(lines[9].contains("3 sheets"), "{}", lines[9]);
+    assert_eq!(lines.len(), 10);
 }
 
 #[test]
