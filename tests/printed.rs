@@ -15,8 +15,13 @@ use trimwright::project::Project;
 use trimwright::source::Source;
 use trimwright::words::english::pages::piece_name;
 
-/// Every edition of every demo with the text of its pages in the order of the file.
+/// Every edition of every demo with the text of its pages in the order of the file; set once for all tests.
 fn printed() -> Vec<(String, Project, Vec<String>)> {
+    static PRINTED: std::sync::OnceLock<Vec<(String, Project, Vec<String>)>> = std::sync::OnceLock::new();
+    PRINTED.get_or_init(set).clone()
+}
+
+fn set() -> Vec<(String, Project, Vec<String>)> {
     let folder = tempfile::tempdir().expect("a folder");
     let mut all = Vec::new();
     for path in demos() {

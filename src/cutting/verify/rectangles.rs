@@ -77,11 +77,9 @@ pub(super) fn in_rectangles(
             };
             let (own_turns, other_turns) = (upside_down(piece), partner.is_some_and(|key| upside_down(key.1)));
             // Those that cannot be turned choose first.
-            if own_turns {
-                place(others, false, other_turns) && place(own, true, own_turns)
-            } else {
-                place(own, true, own_turns) && place(others, false, other_turns)
-            }
+            let mut order = [(own, true, own_turns), (others, false, other_turns)];
+            order.sort_by_key(|(_, _, turns)| *turns);
+            order.into_iter().all(|(count, first_same, turns)| place(count, first_same, turns))
         };
         while !suffices(rectangles) {
             rectangles += 1;

@@ -104,7 +104,7 @@ impl<'a> Desk<'a> {
             if tidy(text.value) == "varies" {
                 return Some((From::Varies, text.span));
             }
-            if let Some(from) = self.from_window(text, pieces, papers) {
+            if let Some(from) = self.left_by_a_window(text, pieces, papers) {
                 return from.map(|from| (from, text.span));
             }
             self.declared(text, papers, &["varies"]).map(|paper| (From::Paper(PaperId(paper)), text.span))

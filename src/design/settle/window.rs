@@ -10,7 +10,7 @@ use crate::shape::Form;
 impl<'a> Desk<'a> {
     /// `window of frame`, `window 2 of frame`; the outer none where the text is about no window (a paper may
     /// be called so), the inner one where the piece is unknown. Pieces are numbered as written.
-    pub(super) fn from_window(&mut self, text: Text<'a>, pieces: &Names, papers: &Names) -> Option<Option<From>> {
+    pub(super) fn left_by_a_window(&mut self, text: Text<'a>, pieces: &Names, papers: &Names) -> Option<Option<From>> {
         if papers.position(&tidy(text.value)).is_some() {
             return None;
         }

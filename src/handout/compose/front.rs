@@ -205,7 +205,7 @@ pub(super) fn sides(project: &Project) -> Option<SidePages> {
         }
     }
     let lead = said(&words::other_sides_lead());
-    (!figures.is_empty()).then(|| SidePages { title: words::OTHER_SIDES, lead, figures })
+    (!figures.is_empty()).then_some(SidePages { title: words::OTHER_SIDES, lead, figures })
 }
 
 fn figures(project: &Project) -> Vec<Figure> {
