@@ -90,7 +90,7 @@ fn design() -> impl Strategy<Value = String> {
         for (key, choices, panels) in
             [("front", &front, &[] as &[&str]), ("inside", &inside, panels), ("back", &back, &[])]
         {
-            if !choices.is_empty() && !(key == "inside" && fold == "none") {
+            if !(choices.is_empty() || key == "inside" && fold == "none") {
                 text.push_str(&format!("{key}:\n"));
                 list(key, choices, panels, "  ", &mut text);
             }
