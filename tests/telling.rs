@@ -40,9 +40,9 @@ fn each_shape_is_told_cut_by_cut() {
     let cases = [
         (
             "    size: 2 x 1 in\n    shape: diamond\n",
-            "Make each tag (2) from its rectangle of 2 x 1. With trimmer or scissors, cut from the middle of the \
-             bottom edge to the middle of the right edge, then from there to the middle of the top edge, then from \
-             there to the middle of the left edge, then from there to the middle of the bottom edge.",
+            "Make each tag (2) from its rectangle of 2 x 1. With trimmer or scissors, cut from the middle of the left \
+             edge to the middle of the bottom edge, then from there to the middle of the right edge, then from there to \
+             the middle of the top edge, then from there to the middle of the left edge.",
         ),
         (
             "    size: 1 x 3 in\n    shape: {fishtail: bottom, deep: 3/8 in}\n",
