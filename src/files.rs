@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 use std::io;
-use std::path::{Path, PathBuf};
+use std::path::{Component, Path, PathBuf};
 
 /// The largest design file that is read: a megabyte is a thousand times a real one.
 pub const LARGEST_DESIGN: u64 = 1 << 20;
@@ -16,6 +16,13 @@ pub trait Files {
     /// # Errors
     /// The system's own error, or `FileTooLarge` past the limit.
     fn read(&self, path: &Path, limit: u64) -> io::Result<Vec<u8>>;
+
+    /// The bytes of a file beside another one, or in a folder there.
+    ///
+    /// # Errors
+    /// As [`Files::read`]; `InvalidInput` where the path leads out of the folder, whatever stands
+    /// there.
+    fn read_beside(&self, path: &Path, name: &Path, limit: u64) -> io::Result<Vec<u8>>;
 
     /// Writes a new file; one that exists already is an error and stays as it is.
     ///
@@ -48,6 +55,20 @@ impl Files for Disk {
             return Err(too_large(limit));
         }
         Ok(bytes)
+    }
+
+    fn read_beside(&self, path: &Path, name: &Path, limit: u64) -> io::Result<Vec<u8>> {
+        stays_beside(name)?;
+        let folder = parent_of(path);
+        // A link may lead anywhere.
+        let (home, found) = (folder.canonicalize()?, folder.join(name).canonicalize()?);
+        if !found.starts_with(&home) {
+            return Err(leads_out());
+        }
+        if !found.metadata()?.is_file() {
+            return Err(io::Error::new(io::ErrorKind::InvalidInput, "it is no file"));
+        }
+        self.read(&found, limit)
     }
 
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()> {
@@ -90,6 +111,16 @@ impl Files for Disk {
     }
 }
 
+/// Whether a name only leads on from where it starts.
+fn stays_beside(name: &Path) -> io::Result<()> {
+    let mut parts = name.components();
+    if parts.all(|part| matches!(part, Component::Normal(_) | Component::CurDir)) { Ok(()) } else { Err(leads_out()) }
+}
+
+fn leads_out() -> io::Error {
+    io::Error::new(io::ErrorKind::InvalidInput, "it leads out of the design's folder")
+}
+
 /// The folder that a path stands in.
 fn parent_of(path: &Path) -> &Path {
     match path.parent() {
@@ -110,6 +141,19 @@ fn readable(_path: &Path, _mode: u32) -> io::Result<()> {
     Ok(())
 }
 
+/// The system's word for an error, without its number.
+#[must_use]
+pub fn cause(error: &io::Error) -> String {
+    match error.kind() {
+        io::ErrorKind::NotFound => "there is no such file".to_owned(),
+        io::ErrorKind::PermissionDenied => "you may not read or write there".to_owned(),
+        _ => {
+            let text = error.to_string();
+            text.split(" (os error").next().unwrap_or_default().to_lowercase()
+        }
+    }
+}
+
 fn too_large(limit: u64) -> io::Error {
     io::Error::new(io::ErrorKind::FileTooLarge, format!("it is larger than {limit} bytes"))
 }
@@ -125,6 +169,11 @@ impl Files for Memory {
     fn read(&self, path: &Path, limit: u64) -> io::Result<Vec<u8>> {
         let bytes = self.files.get(path).ok_or_else(|| io::Error::from(io::ErrorKind::NotFound))?;
         if bytes.len() as u64 > limit { Err(too_large(limit)) } else { Ok(bytes.clone()) }
+    }
+
+    fn read_beside(&self, path: &Path, name: &Path, limit: u64) -> io::Result<Vec<u8>> {
+        stays_beside(name)?;
+        self.read(&path.parent().unwrap_or_else(|| Path::new("")).join(name), limit)
     }
 
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()> {

@@ -1,7 +1,7 @@
 //! The order of stages; no logic of its own.
 //!
 //! Takes a source text, gives every stage's value for each edition that the design asks for, with
-//! the findings of all of them. Must never know a file, a terminal or a page.
+//! the findings of all of them. Must never know a disk, a terminal or a page.
 
 use crate::assembly::sequence::sequence;
 use crate::cutting::plan::CutPlan;
@@ -11,11 +11,14 @@ use crate::cutting::verify::{Fault, verify};
 use crate::design::model::Design;
 use crate::design::{nodes, settle};
 use crate::diagnostic::{Finding, Severity};
+use crate::files::{Files, cause};
 use crate::layout::place::place;
 use crate::length::Units;
 use crate::project::{Other, Project};
 use crate::rules;
+use crate::shape::LARGEST_DRAWING;
 use crate::source::Source;
+use std::path::Path;
 
 /// What a design comes to.
 #[derive(Debug, Clone, Default)]
@@ -53,6 +56,17 @@ impl Settled {
         findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
         findings
     }
+}
+
+/// The source with the drawings that it names, read from beside the design at `path`; what cannot be read
+/// is said when it is settled.
+#[must_use]
+pub fn with_drawings(source: Source, files: &dyn Files, path: &Path) -> Source {
+    let named = nodes::read(&source).map(|root| settle::drawings_named(&root)).unwrap_or_default();
+    named.into_iter().fold(source, |source, drawing| {
+        let bytes = files.read_beside(path, Path::new(&drawing), LARGEST_DRAWING).map_err(|error| cause(&error));
+        source.with_beside(drawing, bytes)
+    })
 }
 
 /// Reads and settles a design for each edition. `stem` is the file's name without its ending.

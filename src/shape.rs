@@ -8,12 +8,14 @@
 //! the finished outline, x to the right, y upward. The trimmed rectangle of a stamped shape begins a margin
 //! before it.
 
+mod drawn;
 mod fault;
 mod finish;
 mod orient;
 mod outline;
 mod round;
 
+pub use drawn::{DRAWN_WIDTH, Drawn, DrawnFault, LARGEST_DRAWING, drawn};
 pub use fault::ShapeFault;
 pub use finish::{Finish, Spot};
 pub use round::{CHORD_ERROR, LARGEST_ROUND};
@@ -36,6 +38,14 @@ pub enum Form {
     /// Any simple polygon that touches all four edges of the rectangle.
     Polygon {
         /// Its corners in either direction, from the lower left of the rectangle.
+        corners: Vec<Point>,
+    },
+    /// An outline from a drawing, as wide as the rectangle; it stands on the bottom edge and may end below
+    /// the top one.
+    Drawn {
+        /// What the drawing is called.
+        name: String,
+        /// Its corners, counter-clockwise, from the lower left of the rectangle.
         corners: Vec<Point>,
     },
     /// A strip with one end, or both, cut to a notch or a point.

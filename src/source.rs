@@ -2,6 +2,7 @@
 //!
 //! Takes the text of a design file, gives places in it. Must never know YAML or a design.
 
+use std::collections::BTreeMap;
 use std::ops::Range;
 
 /// A stretch of bytes in a source text.
@@ -64,6 +65,7 @@ pub struct Source {
     name: String,
     text: String,
     lines: Vec<usize>,
+    beside: BTreeMap<String, Result<Vec<u8>, String>>,
 }
 
 impl Source {
@@ -71,7 +73,25 @@ impl Source {
     pub fn new(name: impl Into<String>, text: impl Into<String>) -> Self {
         let text = text.into();
         let lines = std::iter::once(0).chain(text.match_indices('\n').map(|(at, _)| at + 1)).collect();
-        Self { name: name.into(), text, lines }
+        Self { name: name.into(), text, lines, beside: BTreeMap::new() }
+    }
+
+    /// The same with a file that the text names: its bytes, or why they could not be read.
+    #[must_use]
+    pub fn with_beside(mut self, name: impl Into<String>, bytes: Result<Vec<u8>, String>) -> Self {
+        self.beside.insert(name.into(), bytes);
+        self
+    }
+
+    /// A file that the text names; none where nobody has looked for it.
+    #[must_use]
+    pub fn beside(&self, name: &str) -> Option<&Result<Vec<u8>, String>> {
+        self.beside.get(name)
+    }
+
+    /// Every file that the text names and that could be read.
+    pub fn all_beside(&self) -> impl Iterator<Item = (&str, &[u8])> {
+        self.beside.iter().filter_map(|(name, bytes)| Some((name.as_str(), bytes.as_ref().ok()?.as_slice())))
     }
 
     /// The name, as given.

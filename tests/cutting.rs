@@ -6,7 +6,7 @@ mod fixed;
 mod instances;
 mod whole;
 
-use crate::support::{demo, demos, run, sound};
+use crate::support::{demo, demos, editions_at, run, sound};
 use proptest::prelude::*;
 use std::collections::BTreeMap;
 use trimwright::cutting::plan::{CutPlan, PartId, SheetPlan, Use};
@@ -148,8 +148,7 @@ fn sheets_of_several_sizes_are_used_together() {
 #[test]
 fn the_demos_use_every_sheet_and_no_more() {
     for path in demos() {
-        let text = std::fs::read_to_string(&path).expect("the demo");
-        for project in pipeline::run(&Source::new("demo", text), "demo").editions {
+        for project in editions_at(&path, "demo") {
             assert_eq!(verify(&project.design, &project.plan), [], "{}", path.display());
             let plan = &project.plan;
             assert!(plan.aims.cards.proven && plan.aims.sheets.proven, "{}", path.display());

@@ -6,7 +6,7 @@ mod oracles;
 use std::path::Path;
 use std::sync::LazyLock;
 
-use crate::support::{demo, sound};
+use crate::support::{demo, editions_at, sound};
 use oracles::{Page, Sheet, Word, faces, pages, text_of, true_faults};
 use trimwright::handout;
 use trimwright::pipeline;
@@ -14,8 +14,7 @@ use trimwright::project::Project;
 use trimwright::source::Source;
 
 fn editions(name: &str) -> Vec<Project> {
-    let text = std::fs::read_to_string(demo(name)).expect("the demo");
-    pipeline::run(&Source::new(name, text), name).editions
+    editions_at(&demo(name), name)
 }
 
 /// The sample edition in inches and its handout, set once for all tests.

@@ -1,7 +1,7 @@
 //! The smallest sheet that still serves, pieces to spare, and other ways of equal worth, against sums
 //! by hand (plain arithmetic) and the referee, which replays rows with code of its own.
 
-use crate::support::{demos, sound};
+use crate::support::{demos, editions_at, sound};
 use std::collections::BTreeSet;
 use trimwright::cutting::alternatives::{alternatives, for_sheet};
 use trimwright::cutting::json::to_json;
@@ -34,8 +34,7 @@ fn inches(width: (i64, i64), height: (i64, i64)) -> Size {
 }
 
 fn editions() -> Vec<Project> {
-    let texts = demos().into_iter().map(|path| std::fs::read_to_string(path).expect("the demo"));
-    texts.flat_map(|text| pipeline::run(&Source::new("demo", text), "demo").editions).collect()
+    demos().into_iter().flat_map(|path| editions_at(&path, "demo")).collect()
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! What is printed is what was checked: the words of the PDF (read back by poppler) against the
 //! design, the layout and the plan.
 
-use crate::support::{demos, tool};
+use crate::support::{demos, editions_at, tool};
 use std::collections::{BTreeMap, BTreeSet};
 use trimwright::assembly::tell;
 use trimwright::cutting::halves::of_piece;
@@ -26,8 +26,7 @@ fn set() -> Vec<(String, Project, Vec<String>)> {
     let mut all = Vec::new();
     for path in demos() {
         let stem = path.file_stem().expect("a stem").to_string_lossy().into_owned();
-        let text = std::fs::read_to_string(&path).expect("the demo");
-        for project in pipeline::run(&Source::new(&*stem, text), &stem).editions {
+        for project in editions_at(&path, &stem) {
             let name = format!("{stem} {}", project.units().word());
             let pdf = folder.path().join(format!("{name}.pdf"));
             std::fs::write(&pdf, handout::typeset(&project, None).expect("a PDF")).expect("written");

@@ -1,6 +1,6 @@
 //! The README's pictures: made from the demos, compared byte for byte.
 
-use crate::support::{demo, root};
+use crate::support::{demo, editions_at, root};
 use std::path::PathBuf;
 use trimwright::design::model::VersionId;
 use trimwright::edition::bundle;
@@ -13,9 +13,7 @@ use trimwright::source::Source;
 const PPI: f32 = 80.0;
 
 fn project(name: &str) -> Project {
-    let text = std::fs::read_to_string(demo(name)).expect("the demo");
-    let outcome = pipeline::run(&Source::new(name, text), name);
-    outcome.editions.into_iter().next().expect("an edition")
+    editions_at(&demo(name), name).into_iter().next().expect("an edition")
 }
 
 #[test]

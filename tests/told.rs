@@ -1,7 +1,7 @@
 //! A reader with the printed words alone: the text of `cuts` is read back and carried out on blank
 //! sheets, with nothing else at hand than the sizes of the pieces. No picture, no JSON, no plan.
 
-use crate::support::{demos, root, run, trimwright};
+use crate::support::{demos, editions_at, root, run, trimwright};
 use std::collections::BTreeMap;
 use std::path::Path;
 use trimwright::cutting::halves::{Halves, halves};
@@ -394,8 +394,7 @@ fn printed(folder: &Path, name: &str, extra: &[&str]) -> String {
 #[test]
 fn a_reader_of_the_words_alone_cuts_the_demos_right() {
     for path in demos() {
-        let text = std::fs::read_to_string(&path).expect("the demo");
-        for project in pipeline::run(&Source::new("demo", text), "demo").editions {
+        for project in editions_at(&path, "demo") {
             let units = ["--units", project.units().word()];
             let told = printed(&root(), &path.to_string_lossy(), &units);
             let (made, wanted) = (carry_out(&project.design, &told), needed(&project.design));
@@ -510,8 +509,7 @@ fn a_wrong_word_is_noticed() {
     // The reader above must be able to fail: one measure, one count, one edge is changed.
     let path = demos().into_iter().find(|path| path.ends_with("lantern-row.yaml")).expect("the demo");
     let told = printed(&root(), &path.to_string_lossy(), &["--units", "inch"]);
-    let text = std::fs::read_to_string(&path).expect("the demo");
-    let design = pipeline::run(&Source::new("demo", text), "demo").editions.remove(0).design;
+    let design = editions_at(&path, "demo").remove(0).design;
     assert_eq!(design.units, Units::Inch);
     assert_eq!(carry_out(&design, &told), needed(&design));
     for (right, wrong) in
@@ -527,8 +525,7 @@ fn a_wrong_word_is_noticed() {
 #[test]
 fn flags_carry_the_numbers_of_the_rows() {
     for path in demos() {
-        let text = std::fs::read_to_string(&path).expect("the demo");
-        for project in pipeline::run(&Source::new("demo", text), "demo").editions {
+        for project in editions_at(&path, "demo") {
             for (index, plan) in project.plan.sheets.iter().enumerate() {
                 let scene = sheet(&project, index).expect("a diagram");
                 let mut numbers: Vec<u32> = Vec::new();

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use trimwright::design::{nodes, settle};
 use trimwright::source::Source;
 
-use crate::support::demos;
+use crate::support::{demos, source_at};
 
 /// Words that no published demo can use, each with its reason.
 const ELSEWHERE: [(&str, &str); 2] = [
@@ -19,7 +19,7 @@ const ELSEWHERE: [(&str, &str); 2] = [
 fn the_demos_use_every_word() {
     let mut heard = settle::Heard::default();
     for file in demos() {
-        let source = Source::new(file.display().to_string(), std::fs::read_to_string(&file).unwrap());
+        let source = source_at(&file, "demo");
         let root = nodes::read(&source).unwrap();
         for units in settle::units_asked(&root) {
             heard.join(settle::settle(&root, &source, "demo", units).heard);

@@ -55,6 +55,10 @@ pub(super) fn finish(design: &Design, id: PieceId, shared: bool, count: u32) -> 
                 line = line.then(finishing::stamp_out(die, &number(design, making.margin())));
                 caution.get_or_insert_with(finishing::machine);
             }
+            Finish::Follow => {
+                line = line.then(finishing::follow());
+                caution.get_or_insert_with(finishing::knife);
+            }
             Finish::RoundCorner { corner, radius } => {
                 rounded.get_or_insert_with(|| (Vec::new(), *radius)).0.push(*corner);
             }
@@ -166,6 +170,7 @@ fn window_cut(design: &Design, window: &Window, making: Making, frame: Rect, rin
     };
     match making {
         Making::ByHand if window.form == Form::Rectangle => finishing::window_by_hand(&at, &[]),
+        Making::ByHand if matches!(window.form, Form::Drawn { .. }) => finishing::window_followed(&at),
         Making::ByHand => {
             let corners: Vec<Place> =
                 ring.iter().map(|corner| place(design, Spot::on(frame, *corner), frame)).collect();

@@ -1,7 +1,8 @@
 //! Opening a design file.
 
 use super::Failure;
-use crate::files::{Disk, Files, LARGEST_DESIGN};
+use crate::files::{Disk, Files, LARGEST_DESIGN, cause};
+use crate::pipeline::with_drawings;
 use crate::source::Source;
 use std::path::Path;
 
@@ -13,7 +14,7 @@ pub(super) struct Opened {
     pub(super) stem: String,
 }
 
-/// Reads a design file.
+/// Reads a design file, and the drawings beside it that it names.
 pub(super) fn open(path: &Path) -> Result<Opened, Failure> {
     let name = path.display();
     let bytes = Disk
@@ -26,17 +27,5 @@ pub(super) fn open(path: &Path) -> Result<Opened, Failure> {
         ))
     })?;
     let stem = path.file_stem().map_or_else(|| "design".to_owned(), |stem| stem.to_string_lossy().into_owned());
-    Ok(Opened { source: Source::new(name.to_string(), text), stem })
-}
-
-/// The system's word for an error, without its number.
-pub(super) fn cause(error: &std::io::Error) -> String {
-    match error.kind() {
-        std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
-        std::io::ErrorKind::PermissionDenied => "you may not read or write there".to_owned(),
-        _ => {
-            let text = error.to_string();
-            text.split(" (os error").next().unwrap_or_default().to_lowercase()
-        }
-    }
+    Ok(Opened { source: with_drawings(Source::new(name.to_string(), text), &Disk, path), stem })
 }

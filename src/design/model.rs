@@ -11,7 +11,7 @@ use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 pub use papers::{AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Paper, Pattern, Sheets, Side, TurnedOver};
-pub(crate) use relations::edges_of;
+pub(crate) use relations::{drawn_height, edges_of};
 pub use relations::{Change, Extent, Measure, Of, Relation, Stated};
 
 /// An index into [`Design::papers`].

@@ -125,6 +125,11 @@ fn reshaped(shape: &Shape, size: Size) -> Shape {
             let corner = |at: &Point| Point::new(scaled(at.x, shape.width, width), scaled(at.y, shape.height, height));
             Form::Polygon { corners: corners.iter().map(corner).collect() }
         }
+        // A drawing keeps its proportion.
+        Form::Drawn { name, corners } => {
+            let corner = |at: &Point| Point::new(scaled(at.x, shape.width, width), scaled(at.y, shape.width, width));
+            Form::Drawn { name: name.clone(), corners: corners.iter().map(corner).collect() }
+        }
         form => form.clone(),
     };
     Shape { form, width, height, ..shape.clone() }

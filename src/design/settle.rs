@@ -6,6 +6,7 @@
 mod cells;
 mod decorations;
 mod desk;
+mod drawing;
 mod extras;
 mod faces;
 mod fixed;
@@ -39,6 +40,7 @@ use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 use cells::settle_cells;
 use desk::Desk;
+pub use drawing::drawings_named;
 use faces::Lists;
 pub use heard::Heard;
 use repeats::Room;
@@ -152,6 +154,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         desk.units(field);
     }
     let workshop = desk.workshop(top.get("workshop"));
+    desk.ruler = workshop.ruler;
 
     let card_field = top.get("card");
     let first = usize::from(card_field.is_some());

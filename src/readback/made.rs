@@ -70,6 +70,7 @@ fn form(design: &Design, form: &Form) -> Option<String> {
         Form::Triangle { right_angle } => format!("triangle, right angle at {}", right_angle.word()),
         Form::Diamond => "diamond".to_owned(),
         Form::Polygon { corners } => format!("a shape of {} corners", corners.len()),
+        Form::Drawn { name, .. } => format!("the outline in {name}"),
         Form::Ended { edge, end: own, opposite } => {
             let own = end(own, edge.word());
             let other = opposite.as_ref().map(|other| end(other, edge.opposite().word()));

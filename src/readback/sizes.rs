@@ -54,6 +54,7 @@ fn side(project: &Project, own: Extent, relation: &Relation) -> String {
             let side = if *side == own { String::new() } else { format!("the {} of ", side.word()) };
             format!("{part} {side}{}", the(project, *of))
         }
+        Measure::Drawn { .. } => "as its drawing, up to the ruler".to_owned(),
         Measure::Rest { of, after, gap: between } => {
             let after: Vec<String> = after.iter().map(|piece| the(project, Of::Piece(*piece))).collect();
             format!("the rest of {} after {}{}", the(project, *of), listed_words(&after), gap(between))

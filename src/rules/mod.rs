@@ -67,6 +67,8 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::cells_off_the_sheet::RULE,
     &reading::no_inside::RULE,
     &reading::on_another_side::RULE,
+    &reading::unreadable_drawing::RULE,
+    &reading::not_one_outline::RULE,
     &reading::impossible_shape::RULE,
     &reading::impossible_window::RULE,
     &reading::no_such_window::RULE,

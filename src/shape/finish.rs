@@ -67,6 +67,8 @@ pub enum Finish {
         /// the cut stops at an inner corner, and scissors or a knife make it.
         runs_through: bool,
     },
+    /// The outline of a drawing, followed with scissors or a knife.
+    Follow,
     /// A corner rounded with a punch.
     RoundCorner {
         /// The corner.
@@ -101,6 +103,8 @@ pub(super) fn steps(shape: &Shape, full: &Polygon, windows: &[Polygon]) -> Vec<F
         .collect();
     if shape.making != Making::ByHand {
         steps.push(Finish::Stamp { making: shape.making });
+    } else if let Form::Drawn { .. } = &shape.form {
+        steps.push(Finish::Follow);
     } else if let Form::Rounded { radius, corners } = &shape.form {
         steps.extend(corners.iter().map(|corner| Finish::RoundCorner { corner: *corner, radius: *radius }));
     } else {

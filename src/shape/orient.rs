@@ -14,6 +14,10 @@ impl Form {
             Self::Polygon { corners } => {
                 Self::Polygon { corners: corners.iter().map(|corner| corner.mirrored(mirror, frame)).collect() }
             }
+            Self::Drawn { name, corners } => Self::Drawn {
+                name: name.clone(),
+                corners: corners.iter().map(|corner| corner.mirrored(mirror, frame)).collect(),
+            },
             Self::Ended { edge, end, opposite } => {
                 Self::Ended { edge: edge.mirrored(mirror), end: *end, opposite: *opposite }
             }
@@ -35,6 +39,10 @@ impl Form {
             Self::Polygon { corners } => {
                 Self::Polygon { corners: corners.iter().map(|corner| corner.quarter_turned_in(turns, frame)).collect() }
             }
+            Self::Drawn { name, corners } => Self::Drawn {
+                name: name.clone(),
+                corners: corners.iter().map(|corner| corner.quarter_turned_in(turns, frame)).collect(),
+            },
             Self::Ended { edge, end, opposite } => {
                 Self::Ended { edge: edge.quarter_turned(turns), end: *end, opposite: *opposite }
             }

@@ -31,6 +31,7 @@ pub(super) fn of(form: &Form, width: i64, height: i64, making: Making) -> Result
             ])
         }
         Form::Polygon { corners } => polygon(corners, frame),
+        Form::Drawn { corners, .. } => inside(corners, frame),
         Form::Ended { edge, end, opposite } => ended(*edge, *end, *opposite, frame),
         Form::Rounded { radius, corners } => rounded(*radius, corners, frame),
         Form::Circle if width != height => Err(ShapeFault::NotRound { width, height }),
@@ -51,6 +52,16 @@ fn simple(corners: Vec<Point>) -> Result<Polygon, ShapeFault> {
 }
 
 fn polygon(corners: &[Point], frame: Rect) -> Result<Polygon, ShapeFault> {
+    let made = inside(corners, frame)?;
+    let short = |edge: &Edge| frame.border(made.bounds(), *edge);
+    match Edge::ALL.into_iter().find(|edge| short(edge) > 0) {
+        Some(edge) => Err(ShapeFault::ShortOfEdge { edge, short: short(&edge) }),
+        None => Ok(made),
+    }
+}
+
+/// A ring that lies within the frame.
+fn inside(corners: &[Point], frame: Rect) -> Result<Polygon, ShapeFault> {
     let outside = |point: Point, edge: Edge| match edge {
         Edge::Left => frame.left.saturating_sub(point.x),
         Edge::Right => point.x.saturating_sub(frame.right),
@@ -62,12 +73,7 @@ fn polygon(corners: &[Point], frame: Rect) -> Result<Polygon, ShapeFault> {
             return Err(ShapeFault::CornerOutside { corner, edge, past: outside(*point, edge) });
         }
     }
-    let made = simple(corners.to_vec())?;
-    let short = |edge: &Edge| frame.border(made.bounds(), *edge);
-    match Edge::ALL.into_iter().find(|edge| short(edge) > 0) {
-        Some(edge) => Err(ShapeFault::ShortOfEdge { edge, short: short(&edge) }),
-        None => Ok(made),
-    }
+    simple(corners.to_vec())
 }
 
 fn ended(edge: Edge, end: End, opposite: Option<End>, frame: Rect) -> Result<Polygon, ShapeFault> {

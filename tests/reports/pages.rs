@@ -37,8 +37,12 @@ fn blocks(page: &str) -> Vec<Block<'_>> {
     blocks
 }
 
-fn source(text: &str) -> Source {
-    Source::new("design.yaml", text)
+/// A design of a page; drawings of the page, `svg leaf.svg`, lie beside it.
+fn source(rule: &Rule, text: &str) -> Source {
+    let drawings = blocks(rule.page).into_iter().filter_map(|block| Some((block.kind.strip_prefix("svg ")?, block.text)));
+    drawings.fold(Source::new("design.yaml", text), |source, (name, text)| {
+        source.with_beside(name, Ok(text.as_bytes().to_vec()))
+    })
 }
 
 /// The page with the reports that the program gives now.
@@ -48,7 +52,7 @@ fn renewed(rule: &Rule) -> String {
     let mut done = 0;
     for pair in blocks.windows(2) {
         if pair[0].kind == "yaml fails" && pair[1].kind == "text" {
-            let source = source(pair[0].text);
+            let source = source(rule, pair[0].text);
             let report = report::text(&source, &pipeline::run(&source, "design").findings, false);
             page.push_str(&rule.page[done..pair[1].start]);
             page.push_str(&report);
@@ -83,7 +87,7 @@ fn a_failing_design_gives_its_own_code() {
         for (n, block) in blocks.iter().enumerate().filter(|(_, block)| block.kind == "yaml fails") {
             fails += 1;
             assert_eq!(blocks.get(n + 1).map(|next| next.kind), Some("text"), "{}: no report", rule.code);
-            let source = source(block.text);
+            let source = source(rule, block.text);
             let findings = pipeline::run(&source, "design").findings;
             assert!(findings.iter().any(|finding| finding.code == rule.code), "{}:\n{}", rule.code, block.text);
             for finding in &findings {
@@ -103,7 +107,7 @@ fn the_worst_severity_is_shown_by_a_design() {
         let worst = blocks(rule.page)
             .iter()
             .filter(|block| block.kind == "yaml fails")
-            .flat_map(|block| pipeline::run(&source(block.text), "design").findings)
+            .flat_map(|block| pipeline::run(&source(rule, block.text), "design").findings)
             .filter(|finding| finding.code == rule.code)
             .map(|finding| finding.severity)
             .min();
@@ -117,7 +121,7 @@ fn a_sound_design_is_silent() {
         let mut sound = 0;
         for block in blocks(rule.page).iter().filter(|block| block.kind == "yaml sound") {
             sound += 1;
-            let findings = pipeline::run(&source(block.text), "design").findings;
+            let findings = pipeline::run(&source(rule, block.text), "design").findings;
             assert!(findings.iter().all(|finding| finding.code != rule.code), "{}:\n{findings:#?}", rule.code);
             assert!(
                 findings.iter().all(|finding| finding.severity == Severity::Note),
@@ -134,7 +138,7 @@ fn a_sound_design_is_silent() {
 fn findings_keep_their_manners() {
     for rule in REGISTRY {
         for block in blocks(rule.page).iter().filter(|block| block.kind == "yaml fails") {
-            for finding in pipeline::run(&source(block.text), "design").findings {
+            for finding in pipeline::run(&source(rule, block.text), "design").findings {
                 let said = [Some(&finding.message), Some(&finding.primary.text), finding.help.as_ref()];
                 for text in said.into_iter().flatten() {
                     assert!(!text.ends_with(['.', '!']), "{}: {text}", finding.code);
@@ -151,7 +155,7 @@ fn places_in_json_agree_with_a_count_by_hand() {
     let mut places = 0;
     for rule in REGISTRY {
         for block in blocks(rule.page).iter().filter(|block| block.kind == "yaml fails") {
-            let source = source(block.text);
+            let source = source(rule, block.text);
             let findings = pipeline::run(&source, "design").findings;
             let text = report::json(&[(source.clone(), findings.clone())]).to_string();
             let json: serde_json::Value = serde_json::from_str(&text).unwrap();

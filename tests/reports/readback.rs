@@ -1,12 +1,14 @@
 //! What `check` reads back of a sound design, against figures worked out by hand.
 
+use crate::support::source_at;
+use std::path::Path;
 use trimwright::pipeline;
 use trimwright::readback::read_back;
 use trimwright::source::Source;
 
 fn demo(name: &str) -> Source {
     let path = format!("{}/designs/{name}.yaml", env!("CARGO_MANIFEST_DIR"));
-    Source::new(format!("designs/{name}.yaml"), std::fs::read_to_string(path).unwrap())
+    source_at(Path::new(&path), &format!("designs/{name}.yaml"))
 }
 
 /// A card of 100 x 140 mm: a mat 6 mm smaller all round is 88 x 128 and shows 6; three tags of 20

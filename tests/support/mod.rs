@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
+use trimwright::files::Disk;
 use trimwright::pipeline::{self, Outcome};
 use trimwright::project::Project;
 use trimwright::source::Source;
@@ -49,6 +50,17 @@ pub(crate) fn demos() -> Vec<PathBuf> {
         .collect();
     demos.sort();
     demos
+}
+
+/// A design file with the drawings beside it, called `name`.
+pub(crate) fn source_at(path: &Path, name: &str) -> Source {
+    let text = std::fs::read_to_string(path).expect("the design");
+    pipeline::with_drawings(Source::new(name, text), &Disk, path)
+}
+
+/// Every edition of a demo design.
+pub(crate) fn editions_at(path: &Path, name: &str) -> Vec<Project> {
+    pipeline::run(&source_at(path, name), name).editions
 }
 
 /// The program, run in a folder.

@@ -4,8 +4,9 @@
 //! which order sizes become known: reading and resizing each bring their own.
 
 use super::PieceId;
-use crate::geometry::Edge;
-use crate::length::{Length, Size};
+use crate::geometry::{Edge, TOLERANCE};
+use crate::length::{LARGEST_NM, Length, Size};
+use crate::shape::DRAWN_WIDTH;
 use crate::source::Span;
 
 /// What a size leans on.
@@ -113,6 +114,15 @@ pub enum Measure {
     Own(Length),
     /// As wide or as high as another.
     Same(Of, Extent),
+    /// As high as the outline of a drawing is at this width, rounded up to the ruler.
+    Drawn {
+        /// The piece itself.
+        of: Of,
+        /// The height of the drawing, in steps of which [`DRAWN_WIDTH`] are its width.
+        height: i64,
+        /// The ruler's step.
+        ruler: Length,
+    },
     /// A whole part of another's side, rounded down to the nanometre.
     Part {
         /// The other.
@@ -187,6 +197,7 @@ impl Measure {
             Self::Own(_) => Vec::new(),
             Self::Same(of, side) | Self::Part { of, side, .. } => vec![(*of, *side)],
             Self::Share { of, .. } => vec![(*of, own)],
+            Self::Drawn { of, .. } => vec![(*of, Extent::Width)],
             Self::Rest { of, after, .. } => {
                 std::iter::once((*of, own)).chain(after.iter().map(|piece| (Of::Piece(*piece), own))).collect()
             }
@@ -201,6 +212,9 @@ impl Measure {
             Self::Own(length) => Some(*length),
             Self::Same(of, side) => known(*of, *side),
             Self::Part { of, side, parts } => known(*of, *side).map(|whole| divided(whole, *parts)),
+            Self::Drawn { of, height, ruler } => {
+                known(*of, Extent::Width).map(|width| drawn_height(width, *height, *ruler))
+            }
             Self::Rest { of, after, gap } => after
                 .iter()
                 .try_fold(known(*of, own)?, |rest, piece| Some(rest - known(Of::Piece(*piece), own)? - *gap)),
@@ -210,6 +224,16 @@ impl Measure {
             }
         }
     }
+}
+
+/// The height of the rectangle round a drawing of this width, on the ruler. A mark that it passes by less
+/// than what nobody can see still holds it.
+pub(crate) fn drawn_height(width: Length, height: i64, ruler: Length) -> Length {
+    let exact = i128::from(width.nm()) * i128::from(height) / i128::from(DRAWN_WIDTH);
+    let exact = i64::try_from(exact).unwrap_or(LARGEST_NM) - TOLERANCE;
+    let step = ruler.nm().max(1);
+    let steps = exact.max(1).saturating_add(step - 1) / step;
+    Length::new(step.saturating_mul(steps), width.unit())
 }
 
 /// A whole part, rounded down to the nanometre.
@@ -272,7 +296,7 @@ impl Stated {
                 let measure = match side.measure {
                     Measure::Own(length) => Some(length),
                     Measure::Rest { gap, .. } | Measure::Share { gap, .. } => Some(gap),
-                    Measure::Same(..) | Measure::Part { .. } => None,
+                    Measure::Same(..) | Measure::Part { .. } | Measure::Drawn { .. } => None,
                 };
                 measure.into_iter().chain(side.change.map(Change::length)).collect()
             }),
@@ -291,6 +315,7 @@ impl Stated {
                 Measure::Own(length) => Measure::Own(length),
                 Measure::Same(of, side) => Measure::Same(to(of), side),
                 Measure::Part { of, side, parts } => Measure::Part { of: to(of), side, parts },
+                Measure::Drawn { of, height, ruler } => Measure::Drawn { of: to(of), height, ruler },
                 Measure::Rest { of, after, gap } => {
                     let after = after.into_iter().map(|piece| PieceId(piece.0 + by)).collect();
                     Measure::Rest { of: to(of), after, gap }

@@ -65,7 +65,7 @@ impl<'a> Desk<'a> {
         draft
     }
 
-    fn more_than_nothing(&mut self, field: Field<'a>) -> Option<Length> {
+    pub(super) fn more_than_nothing(&mut self, field: Field<'a>) -> Option<Length> {
         let length = self.length(field, Role::Outright)?;
         if length.nm() > 0 {
             return Some(length);

@@ -4,7 +4,7 @@
 
 use crate::design::nodes::{Map, Node};
 use crate::diagnostic::Finding;
-use crate::length::Units;
+use crate::length::{Length, Units};
 use crate::source::{Source, Span, Spanned};
 
 use super::heard::Heard;
@@ -15,6 +15,8 @@ pub(super) struct Desk<'a> {
     pub(super) source: &'a Source,
     /// The system that the design is settled for.
     pub(super) units: Units,
+    /// The ruler's step, once the workshop is known.
+    pub(super) ruler: Length,
     /// The systems that the design asks for, at least one.
     pub(super) asked: Vec<Units>,
     pub(super) findings: Vec<Finding>,
@@ -68,7 +70,8 @@ impl<'a> Fields<'a> {
 
 impl<'a> Desk<'a> {
     pub(super) fn new(source: &'a Source, units: Units, asked: Vec<Units>) -> Self {
-        Self { source, units, asked, findings: Vec::new(), cut_off: Vec::new(), heard: Heard::default() }
+        let ruler = Length::either(units, Length::inch(1, 16), Length::mm(1));
+        Self { source, units, ruler, asked, findings: Vec::new(), cut_off: Vec::new(), heard: Heard::default() }
     }
 
     /// Whether two systems are asked for.

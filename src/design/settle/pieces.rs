@@ -3,7 +3,7 @@
 use super::desk::{Desk, Field, Fields};
 use super::head::CardDraft;
 use super::names::{Names, tidy};
-use super::relations::{Around, Wanted};
+use super::relations::{Around, Outlined, Wanted};
 use super::shape::ShapeDraft;
 use crate::design::model::{From, Greeting, How, PaperId, Piece, PieceId, PieceKind, Side, Stated};
 use crate::design::nodes::Node;
@@ -96,8 +96,12 @@ impl<'a> Desk<'a> {
         let Some(fields) = self.fields(node, format!("the piece `{}`", name.value), name.span, &known) else {
             return draft;
         };
-        let size = self.required(&fields, "size", "2 x 3 in");
-        draft.wanted = size.and_then(|field| self.wanted(field, &name.value, Around { pieces, has_card }));
+        draft.shape = self.shape(&fields);
+        let outlined = outlined(&fields, draft.shape.as_ref());
+        let such_as = if outlined == Outlined::No { "2 x 3 in" } else { "{width: 2 in}" };
+        let size = self.required(&fields, "size", such_as);
+        let around = Around { pieces, has_card, outlined };
+        draft.wanted = size.and_then(|field| self.wanted(field, &name.value, around));
         let from = self.required(&fields, "from", papers.list.first().map_or("white", |name| &name.value));
         draft.from = from.and_then(|field| {
             let text = self.text(field)?;
@@ -113,7 +117,6 @@ impl<'a> Desk<'a> {
         draft.upright = fields.get("pattern").and_then(|field| self.word(field, &patterns)).map(|word| word.value);
         draft.greeting = self.greeting(&fields);
         draft.side = self.side(fields.get("side"));
-        draft.shape = self.shape(&fields);
         match (fields.get("per card"), counted) {
             (Some(field), true) => self.note(
                 Finding::error(
@@ -216,6 +219,19 @@ impl<'a> Desk<'a> {
             });
         }
         (shaped && self.fit_their_windows(&pieces)).then_some(pieces)
+    }
+}
+
+/// Whether a piece has the outline of a drawing.
+fn outlined(fields: &Fields<'_>, shape: Option<&ShapeDraft>) -> Outlined {
+    let is_meant = fields.get("shape").is_some_and(|field| match field.node {
+        Node::Map(map) => map.entries.iter().any(|(key, _)| tidy(&key.value) == "outline"),
+        _ => false,
+    });
+    match shape.and_then(ShapeDraft::drawn_height) {
+        Some(height) => Outlined::By(height),
+        None if is_meant => Outlined::Unknown,
+        None => Outlined::No,
     }
 }
 

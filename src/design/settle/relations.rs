@@ -11,7 +11,7 @@ use super::desk::{Desk, Field};
 use super::names::{Names, tidy};
 use super::papers::edge_named;
 use super::text::Text;
-use crate::design::model::{Extent, Of, PieceId, Relation, Stated};
+use crate::design::model::{Extent, Measure, Of, PieceId, Relation, Stated};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
@@ -35,6 +35,19 @@ pub(super) struct Around<'n> {
     pub(super) pieces: &'n Names,
     /// Whether there is a card.
     pub(super) has_card: bool,
+    /// Whether the piece has the outline of a drawing, which gives its height.
+    pub(super) outlined: Outlined,
+}
+
+/// Whether a piece has the outline of a drawing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Outlined {
+    /// It has none.
+    No,
+    /// One that could not be read.
+    Unknown,
+    /// One that is so high, in steps of the drawing.
+    By(i64),
 }
 
 impl Around<'_> {
@@ -61,7 +74,20 @@ impl<'a> Desk<'a> {
             return Some((Wanted::Related(self.size_by_side(field, piece, around)?), span));
         }
         let text = self.text(field)?;
+        if around.outlined != Outlined::No {
+            self.height_is_drawn(text.span);
+            return None;
+        }
         Some((self.wanted_in(text, around)?, text.span))
+    }
+
+    /// Notes a height that the drawing gives already.
+    pub(super) fn height_is_drawn(&mut self, span: Span) {
+        self.note(
+            Finding::error("bad-size", span, "the height of an outline comes from its drawing", "a height of its own")
+                .help("say the 1 width alone, such as `size: {width: 2 in}`")
+                .plainly("A drawing has a shape of its own: only its width can be chosen."),
+        );
     }
 
     fn size_by_side(&mut self, field: Field<'a>, piece: &str, around: Around<'_>) -> Option<Stated> {
@@ -69,8 +95,20 @@ impl<'a> Desk<'a> {
         let fields = self.fields(field.node, what, field.key, &["width", "height"])?;
         let width = self.required(&fields, "width", "as wide as card");
         let width = width.and_then(|field| self.side_in(field, around));
-        let height = self.required(&fields, "height", "1 in");
-        let height = height.and_then(|field| self.side_in(field, around));
+        let height = match (around.outlined, fields.get("height")) {
+            (Outlined::No, _) => {
+                self.required(&fields, "height", "1 in").and_then(|field| self.side_in(field, around))
+            }
+            (_, Some(field)) => {
+                self.height_is_drawn(field.key);
+                None
+            }
+            (Outlined::Unknown, None) => None,
+            (Outlined::By(height), None) => around.pieces.position(piece).map(|own| {
+                let measure = Measure::Drawn { of: Of::Piece(PieceId(own)), height, ruler: self.ruler };
+                Relation { measure, change: None, span: self.first_line(field.node.span()) }
+            }),
+        };
         Some(Stated::BySide { width: width?, height: height? })
     }
 

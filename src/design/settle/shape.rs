@@ -5,11 +5,12 @@
 use super::desk::{Desk, Field, Fields, capital};
 use super::text::Text;
 use crate::design::nodes::Node;
+use crate::design::model::drawn_height;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::geometry::{Corner, Edge, Point, RingFault};
 use crate::length::{Length, Size};
-use crate::shape::{End, Form, Making, Shape, ShapeFault, Window};
+use crate::shape::{DRAWN_WIDTH, End, Form, Making, Shape, ShapeFault, Window};
 use crate::source::{Span, Spanned};
 
 /// The most corners of a polygon, and the most windows of a piece.
@@ -58,6 +59,11 @@ struct WindowDraft {
 }
 
 impl ShapeDraft {
+    /// How high a drawing's outline is, in its steps.
+    pub(super) fn drawn_height(&self) -> Option<i64> {
+        high(&self.form)
+    }
+
     /// Something bought, a rectangle or round.
     pub(super) fn of_decoration(round: bool, size: Size) -> Self {
         let form = match round {
@@ -68,6 +74,27 @@ impl ShapeDraft {
         let making = if round { Making::Punch { margin: 0 } } else { Making::ByHand };
         Self { form, making, windows: Vec::new(), span: None }
     }
+}
+
+/// How high a drawing's outline is, in its steps.
+fn high(form: &Form) -> Option<i64> {
+    match form {
+        Form::Drawn { corners, .. } => corners.iter().map(|corner| corner.y).max(),
+        _ => None,
+    }
+}
+
+/// The form in its size: a drawing's steps become lengths.
+fn sized(form: Form, width: i64, height: i64) -> Form {
+    let Form::Drawn { name, corners } = form else { return form };
+    let scaled = |step: i64| {
+        let twice = 2 * i128::from(step) * i128::from(width) + i128::from(DRAWN_WIDTH);
+        i64::try_from(twice.div_euclid(2 * i128::from(DRAWN_WIDTH))).unwrap_or(width)
+    };
+    let mut corners: Vec<Point> =
+        corners.iter().map(|corner| Point::new(scaled(corner.x), scaled(corner.y).min(height))).collect();
+    corners.dedup();
+    Form::Drawn { name, corners }
 }
 
 impl<'a> Desk<'a> {
@@ -122,8 +149,12 @@ impl<'a> Desk<'a> {
     }
 
     fn form_with_measures(&mut self, field: Field<'a>) -> Option<Form> {
-        let known = ["corners", "fishtail", "pointed", "deep", "and", "rounded"];
+        let known = ["corners", "fishtail", "pointed", "deep", "and", "rounded", "outline"];
         let fields = self.fields(field.node, "a shape", field.key, &known)?;
+        let others = ["corners", "fishtail", "pointed", "rounded"];
+        if let Some(outline) = fields.get("outline").filter(|_| others.iter().all(|key| fields.get(key).is_none())) {
+            return self.outline(outline);
+        }
         match (fields.get("fishtail").or(fields.get("pointed")), fields.get("rounded"), fields.get("corners")) {
             (Some(_), None, None) => {
                 let (edge, end) = self.end(&fields)?;
@@ -169,7 +200,7 @@ impl<'a> Desk<'a> {
                 Some(Form::Rounded { radius: radius?.nm(), corners: corners? })
             }
             (None, None, Some(corners)) => self.polygon(corners),
-            (None, None, None) => {
+            (None, None, None) if fields.get("outline").is_none() => {
                 self.note(
                     Finding::error("missing-key", field.key, "the shape says nothing", "no form here")
                         .help("write 1 form, such as `{rounded: 1/4 in}` or `{fishtail: bottom, deep: 3/8 in}`")
@@ -180,7 +211,7 @@ impl<'a> Desk<'a> {
             _ => {
                 self.note(
                     Finding::error("placed-twice", field.key, "the shape is said twice", "several forms here")
-                        .help("keep 1 of `fishtail` or `pointed`, `rounded` and `corners`")
+                        .help("keep 1 of `fishtail` or `pointed`, `rounded`, `corners` and `outline`")
                         .plainly("A piece has one shape."),
                 );
                 None
@@ -297,11 +328,10 @@ impl<'a> Desk<'a> {
     fn window(&mut self, item: Field<'a>) -> Option<WindowDraft> {
         let known = ["size", "shape", "by", "centre", "left", "right", "bottom", "top"];
         let fields = self.fields(item.node, "a window", item.key, &known)?;
-        let size = self.required(&fields, "size", "2 x 1 in").and_then(|field| {
-            let text = self.text(field)?;
-            self.size_in(text, Role::Outright)
-        });
         let form = fields.get("shape").map_or(Some(Form::Rectangle), |field| self.form(field));
+        let drawn = form.as_ref().and_then(high);
+        let size = self.required(&fields, "size", if drawn.is_some() { "{width: 2 in}" } else { "2 x 1 in" });
+        let size = size.and_then(|field| self.window_size(field, drawn));
         let ways =
             [("hand", Making::ByHand), ("die", Making::Die { margin: 0 }), ("punch", Making::Punch { margin: 0 })];
         let making = fields.get("by").map_or(Some(Making::ByHand), |field| self.word(field, &ways).map(|by| by.value));
@@ -321,6 +351,25 @@ impl<'a> Desk<'a> {
             up: up?,
             span: self.first_line(span),
         })
+    }
+
+    /// The size of a window; of one with the outline of a drawing its width alone is said.
+    fn window_size(&mut self, field: Field<'a>, drawn: Option<i64>) -> Option<Size> {
+        let Some(height) = drawn else {
+            let text = self.text(field)?;
+            return self.size_in(text, Role::Outright);
+        };
+        if let Node::Map(_) = field.node {
+            let fields = self.fields(field.node, "the size of the window", field.key, &["width", "height"])?;
+            if let Some(height) = fields.get("height") {
+                self.height_is_drawn(height.key);
+                return None;
+            }
+            let width = self.required(&fields, "width", "2 in").and_then(|field| self.more_than_nothing(field))?;
+            return Some(Size::new(width, drawn_height(width, height, self.ruler)));
+        }
+        self.height_is_drawn(field.node.span());
+        None
     }
 
     fn window_lies(
@@ -380,7 +429,7 @@ impl<'a> Desk<'a> {
             };
             let (own_width, own_height) = (window.size.width.nm(), window.size.height.nm());
             Window {
-                form: window.form,
+                form: sized(window.form, own_width, own_height),
                 width: own_width,
                 height: own_height,
                 left: lies(window.across, width, own_width),
@@ -388,7 +437,9 @@ impl<'a> Desk<'a> {
                 making: window.making,
             }
         });
-        let shape = Shape { form: draft.form, width, height, making: draft.making, windows: windows.collect() };
+        let windows = windows.collect();
+        let form = sized(draft.form, width, height);
+        let shape = Shape { form, width, height, making: draft.making, windows };
         match shape.make() {
             Ok(_) => Some(Spanned::new(shape, span)),
             Err(fault) => {

@@ -116,7 +116,7 @@ fn measures(shape: &Shape, blank: Rect, finish: &[Finish]) -> Vec<(Edge, i64)> {
                     add(Edge::Top, blank.top - y, blank.height());
                 }
             }
-            Finish::RoundCorner { .. } => {}
+            Finish::RoundCorner { .. } | Finish::Follow => {}
             Finish::Stamp { making } => {
                 add(Edge::Left, making.margin(), blank.width());
                 add(Edge::Top, making.margin(), blank.height());
@@ -139,6 +139,7 @@ fn told(project: &Project, blank: Rect, cut: &Finish) -> String {
     };
     match cut {
         Finish::Cut { from, to, .. } => words::cut_told(&spot(from), &spot(to)),
+        Finish::Follow => words::follow_told().to_owned(),
         Finish::RoundCorner { corner, radius } => words::round_told(corner.word(), &number(project, *radius)),
         Finish::Stamp { making } => {
             words::stamped_out_told(matches!(making, Making::Die { .. }), &number(project, making.margin()))

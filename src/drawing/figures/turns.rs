@@ -141,6 +141,7 @@ pub(super) fn form_told(shape: &Shape) -> String {
         Form::Triangle { .. } => words::right_triangle().to_owned(),
         Form::Diamond => words::diamond().to_owned(),
         Form::Polygon { corners } => words::many_corners(corners.len()),
+        Form::Drawn { .. } => words::drawn().to_owned(),
         Form::Ended { edge, end, opposite } => {
             let told = |end: &End, edge: Edge| words::ended(matches!(end, End::Fishtail { .. }), edge.word());
             let ends = std::iter::once(told(end, *edge)).chain(opposite.iter().map(|end| told(end, edge.opposite())));

@@ -54,7 +54,7 @@ fn off(
     let (of, side, count, gap) = match &relation.measure {
         Measure::Share { of, count, gap } => (*of, own, *count, gap.nm()),
         Measure::Part { of, side, parts } => (*of, *side, *parts, 0),
-        Measure::Own(_) | Measure::Same(..) | Measure::Rest { .. } => return None,
+        Measure::Own(_) | Measure::Same(..) | Measure::Rest { .. } | Measure::Drawn { .. } => return None,
     };
     let measure = relation.measure.result(own, |of, side| known(project, of, side))?;
     // A gap off the ruler may well divide; only what is divided must be on it.

@@ -184,6 +184,12 @@ pub const fn oval() -> &'static str {
 
 /// A piece's form, after its size.
 #[must_use]
+pub const fn drawn() -> &'static str {
+    ", with an outline of its own"
+}
+
+/// A piece's form, after its size.
+#[must_use]
 pub fn many_corners(corners: usize) -> String {
     format!(", an outline of {corners} corners")
 }
@@ -360,6 +366,12 @@ pub fn cut_told(from: &str, to: &str) -> String {
 }
 
 /// A corner that is rounded.
+#[must_use]
+pub const fn follow_told() -> &'static str {
+    "cut along the outline"
+}
+
+/// A corner rounded by a punch.
 #[must_use]
 pub fn round_told(corner: &str, radius: &str) -> String {
     format!("the {corner} corner rounded by {radius}")

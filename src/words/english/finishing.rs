@@ -103,6 +103,31 @@ pub fn stamp_out(die: bool, margin: &str) -> Line {
     }
 }
 
+/// "Cut along the outline, with scissors or a craft knife: ..."
+#[must_use]
+pub fn follow() -> Line {
+    Line::plain(
+        " Copy the outline onto it in pencil, as wide as the rectangle and standing on its bottom edge, and cut along \
+         it with scissors or a craft knife.",
+    )
+}
+
+/// A window with an outline of its own, cut by hand.
+#[must_use]
+pub fn window_followed(at: &WindowAt) -> Line {
+    let mut line = Line::plain(" Copy the window's outline onto it in pencil: ").measure(at.size.clone()).text(", ");
+    line = match &at.left {
+        Some(left) => line.measure(left.clone()).text(format!("{KEPT}from the left edge")),
+        None => line.text("in the middle from side to side"),
+    };
+    line = line.text(" and ");
+    line = match &at.bottom {
+        Some(bottom) => line.measure(bottom.clone()).text(format!("{KEPT}from the bottom edge")),
+        None => line.text("in the middle of its height"),
+    };
+    line.text(". Cut along it with a craft knife on a cutting mat.")
+}
+
 /// "The die cuts the words: hush."
 #[must_use]
 pub fn words_of_die(words: &str) -> Line {

@@ -119,7 +119,11 @@ impl Desk<'_> {
                     format!("The gaps take so much that nothing of the {} is left.", sides.name(*of)),
                 );
             }
-            Measure::Own(_) | Measure::Same(..) | Measure::Part { .. } | Measure::Share { .. } => self.nothing_of(
+            Measure::Own(_)
+            | Measure::Same(..)
+            | Measure::Part { .. }
+            | Measure::Drawn { .. }
+            | Measure::Share { .. } => self.nothing_of(
                 side.span,
                 format!("comes to {measure}"),
                 "make it more than 0".to_owned(),
@@ -133,7 +137,7 @@ impl Desk<'_> {
 fn told(measure: &Measure, own: Extent, sides: &Sides<'_>) -> Option<String> {
     let side = |of: Of, side: Extent| format!("the {} of the {}", side.word(), sides.name(of));
     Some(match measure {
-        Measure::Own(_) => return None,
+        Measure::Own(_) | Measure::Drawn { .. } => return None,
         Measure::Same(of, extent) => side(*of, *extent),
         Measure::Part { of, side: extent, parts } => {
             let part = match parts {
