@@ -15,9 +15,7 @@ use trimwright::cutting::search::sheet::{Fit, Limits, cut_sheet};
 use trimwright::cutting::verify::verify;
 use trimwright::geometry::Edge;
 use trimwright::length::{Length, NM_PER_INCH, NM_PER_MM};
-use trimwright::pipeline;
 use trimwright::project::Project;
-use trimwright::source::Source;
 
 /// A file for `cuts` with one paper: its sheets, and pieces as name, size and number a card.
 fn cuts(cards: u32, sheets: &str, extra: &str, pieces: &[(&str, &str, u32)]) -> String {

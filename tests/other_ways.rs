@@ -11,9 +11,7 @@ use trimwright::cutting::verify::verify;
 use trimwright::design::model::PieceId;
 use trimwright::geometry::Rect;
 use trimwright::length::{Length, Size};
-use trimwright::pipeline;
 use trimwright::project::Project;
-use trimwright::source::Source;
 
 fn one_paper(sheets: &str, extra: &str, pieces: &[(&str, &str, u32)]) -> String {
     let mut text = format!("cards: 1\npapers:\n  paper:\n    sheets: {sheets}\n{extra}pieces:\n");

@@ -10,9 +10,7 @@ use trimwright::design::model::{Along, Arrangement, From, PaperId, PieceId, Stat
 use trimwright::geometry::Edge;
 use trimwright::handout;
 use trimwright::length::{Length, Size};
-use trimwright::pipeline;
 use trimwright::project::Project;
-use trimwright::source::Source;
 use trimwright::words::english::pages::piece_name;
 
 /// Every edition of every demo with the text of its pages in the order of the file; set once for all tests.

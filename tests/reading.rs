@@ -1,6 +1,7 @@
 //! Reading: text to nodes to the settled design, sound, broken and hostile.
 
 mod broken;
+mod drawings;
 mod faults;
 mod hostile;
 mod papers;

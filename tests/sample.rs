@@ -5,9 +5,7 @@ use std::path::PathBuf;
 use trimwright::design::model::VersionId;
 use trimwright::edition::bundle;
 use trimwright::handout;
-use trimwright::pipeline;
 use trimwright::project::Project;
-use trimwright::source::Source;
 
 /// Pixels an inch of the page pictures.
 const PPI: f32 = 80.0;

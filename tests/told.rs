@@ -9,8 +9,6 @@ use trimwright::design::model::{Design, From, PieceId, PieceKind};
 use trimwright::drawing::figures::sheet::sheet;
 use trimwright::drawing::scene::{Item, Lettering};
 use trimwright::length::{Length, Units, parse_length, parse_size};
-use trimwright::pipeline;
-use trimwright::source::Source;
 
 /// Width and height in nanometres.
 type Rect = (i64, i64);

@@ -1,17 +1,19 @@
 //! The whole card: random designs with layers on every side of card and envelope go through every stage.
 
 use crate::reading::sound::{GARDEN_GATE, LANTERN_ROW};
-use crate::support::{run, sound, tool};
+use crate::support::{root, run, sound, tool};
 use proptest::prelude::*;
 use std::collections::BTreeMap;
 use trimwright::assembly::model::Action;
 use trimwright::assembly::tell;
 use trimwright::design::model::{Face, From};
+use trimwright::diagnostic::Severity;
 use trimwright::drawing::figures::{Room, front, step, view};
 use trimwright::handout;
 use trimwright::pipeline;
 use trimwright::project::Project;
 use trimwright::readback::read_back;
+use trimwright::source::Source;
 
 /// What can be placed, with its glue.
 const PIECES: [(&str, &str); 6] =
@@ -241,4 +243,52 @@ fn a_front_alone_needs_no_titles() {
     let pages = handout::compose(&project, None);
     assert_eq!(pages.sides, None);
     assert_eq!(pages.together.unwrap().parts.iter().map(|part| part.title).collect::<Vec<_>>(), [None]);
+}
+
+/// An example of the README in a design with `more` pieces, and a front where it has none.
+fn example(section: &str, pieces: &str, front: &str) -> Vec<String> {
+    let readme = std::fs::read_to_string(root().join("README.md")).expect("the README");
+    let section = readme.split_once(section).expect("a section").1;
+    let example = section.split_once("```yaml\n").expect("a block").1.split_once("```").expect("its end").0;
+    let papers = "papers:\n  white: {sheets: 2 of letter}\n  slate: {sheets: 2 of letter}\n";
+    let example = match example.strip_prefix("papers:\n") {
+        Some(more) => format!("{papers}{more}"),
+        None => format!("{papers}{example}"),
+    };
+    let text = format!(
+        "title: Fir\nmonth: 2027-06\ncards: 1\nunits: inch and metric\n\
+         card: {{size: 4 1/4 x 5 1/2 in | 105 x 148 mm, fold: side, from: white}}\n{}{front}",
+        example.replace("pieces:\n", &format!("pieces:\n{pieces}"))
+    );
+    let fir = std::fs::read(root().join("designs/fir.svg")).expect("the drawing");
+    let source = Source::new("design.yaml", text).with_beside("fir.svg", Ok(fir));
+    let findings = pipeline::run(&source, "design").findings;
+    let loud = findings.iter().filter(|finding| finding.severity != Severity::Note);
+    loud.map(|finding| format!("{}: {} ({})", finding.code, finding.message, finding.primary.text)).collect()
+}
+
+#[test]
+fn the_examples_in_the_readme_are_sound() {
+    let lies = [
+        ("front:\n", "sail", "1/2 in | 12 mm", "1/4 in | 6 mm"),
+        ("", "bow", "2 1/2 in | 62 mm", "1/4 in | 6 mm"),
+        ("", "label", "1/2 in | 12 mm", "2 1/4 in | 56 mm"),
+        ("", "ticket", "1/2 in | 12 mm", "3 1/4 in | 80 mm"),
+        ("", "flag", "1/2 in | 12 mm", "4 3/8 in | 108 mm"),
+        ("", "moon", "2 3/4 in | 66 mm", "3 1/4 in | 80 mm"),
+        ("back:\n", "frame", "1/4 in | 6 mm", "1/8 in | 3 mm"),
+        ("", "fir", "1/4 in | 6 mm", "4 1/4 in | 108 mm"),
+        ("inside:\n", "pane", "1 in | 25 mm", "1 in | 25 mm"),
+    ];
+    let lies = lies.map(|(face, name, left, top)| {
+        let panel = if face.starts_with("inside") { ", panel: right" } else { "" };
+        format!("{face}  - {{place: {name}{panel}, left: {left}, top: {top}, glue: tape}}\n")
+    });
+    let front = lies.concat();
+    let told = example("**Shapes**", "", &front);
+    assert!(told.is_empty(), "{told:#?}");
+    assert_eq!(example("**The rest of the card**", "", ""), [String::new(); 0]);
+    let cells = "front:\n  - {place: scene, centre: both ways, glue: tape}\n  - {place: bar, left: 0 in, top: 0 in, glue: tape}\n";
+    let bar = "  bar: {size: 1 x 1 in | 25 x 25 mm, from: slate}\n";
+    assert_eq!(example("A sheet of printed pictures", bar, cells), [String::new(); 0]);
 }

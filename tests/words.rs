@@ -3,7 +3,6 @@
 use std::collections::BTreeSet;
 
 use trimwright::design::{nodes, settle};
-use trimwright::source::Source;
 
 use crate::support::{demos, source_at};
 

@@ -57,7 +57,11 @@ fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, F
     let bundle = bundle::bundle(&outcome.editions, &opened.stem, lines.as_deref())
         .map_err(|what| Failure::new(format!("cannot publish `{name}`: {what}")))?;
     let written = publish::publish(&mut Disk, &arguments.to, &bundle).map_err(|error| {
-        Failure::new(format!("cannot write `{}`: {}", arguments.to.join(&bundle.folder).display(), crate::files::cause(&error)))
+        Failure::new(format!(
+            "cannot write `{}`: {}",
+            arguments.to.join(&bundle.folder).display(),
+            crate::files::cause(&error)
+        ))
     })?;
     for path in written {
         say(out, &format!("{}\n", path.display()))?;

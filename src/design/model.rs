@@ -11,8 +11,8 @@ use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 pub use papers::{AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Paper, Pattern, Sheets, Side, TurnedOver};
-pub(crate) use relations::{drawn_height, edges_of};
 pub use relations::{Change, Extent, Measure, Of, Relation, Stated};
+pub(crate) use relations::{drawn_height, edges_of};
 
 /// An index into [`Design::papers`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]

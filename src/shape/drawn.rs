@@ -15,11 +15,13 @@ pub const DRAWN_WIDTH: i64 = 10_000_000;
 
 /// The most elements of a drawing.
 const MOST_NODES: u32 = 20_000;
+/// The most elements within each other.
+const MOST_DEEP: usize = 64;
 /// The most lines and curves of the outline.
 const MOST_SEGMENTS: usize = 2_000;
-/// The most that a line may stay from the curve that it stands for, in steps: 1/20000 of the width, which
-/// is 1/400 mm on a piece of 50 mm.
-const CHORD: f64 = DRAWN_WIDTH as f64 / 20_000.0;
+/// The most that a line may stay from the curve that it stands for, as a share of the width: 1/400 mm on
+/// a piece of 50 mm.
+const CHORD: f64 = 1.0 / 20_000.0;
 /// The most corners that the outline may have.
 const MOST_CORNERS: usize = 1_500;
 
@@ -114,8 +116,7 @@ pub fn drawn(bytes: &[u8]) -> Result<Drawn, DrawnFault> {
     is_harmless(text)?;
     // No folder, no fonts, no pictures: there is nothing that the drawing could point at.
     let options = usvg::Options { resources_dir: None, ..usvg::Options::default() };
-    let tree =
-        usvg::Tree::from_str(text, &options).map_err(|error| DrawnFault::Refused { says: error.to_string() })?;
+    let tree = usvg::Tree::from_str(text, &options).map_err(|error| DrawnFault::Refused { says: error.to_string() })?;
     let mut paths = Vec::new();
     collect(tree.root(), &mut paths);
     match paths.as_slice() {
@@ -135,6 +136,9 @@ fn is_harmless(text: &str) -> Result<(), DrawnFault> {
     }
     for node in document.descendants().filter(roxmltree::Node::is_element) {
         let name = node.tag_name();
+        if node.ancestors().take(MOST_DEEP + 1).count() > MOST_DEEP {
+            return Err(DrawnFault::NotXml { says: "groups lie too deep in groups".to_owned() });
+        }
         // What editors add in names of their own is not drawn.
         if name.namespace() == Some(SVG) && name.name() != STOP && !ELEMENTS.contains(&name.name()) {
             let line = document.text_pos_at(node.range().start).row;
@@ -171,9 +175,9 @@ fn outline(path: &Path) -> Result<Drawn, DrawnFault> {
     if is_flat(width, height) || is_flat(height, width) {
         return Err(DrawnFault::Flat);
     }
-    let scale = DRAWN_WIDTH as f64 / width;
+    // Widths of one, from the lower left, y upward.
     let place = |x: f32, y: f32| {
-        ((f64::from(x) - f64::from(bounds.left())) * scale, (f64::from(bounds.bottom()) - f64::from(y)) * scale)
+        ((f64::from(x) - f64::from(bounds.left())) / width, (f64::from(bounds.bottom()) - f64::from(y)) / width)
     };
     let mut rings: Vec<Vec<At>> = Vec::new();
     for segment in path.segments() {
@@ -198,9 +202,25 @@ fn outline(path: &Path) -> Result<Drawn, DrawnFault> {
     // A lone point, such as an editor leaves behind, draws nothing.
     rings.retain(|ring| ring.len() > 1);
     let [ring] = rings.as_slice() else { return Err(DrawnFault::Parts { count: rings.len() }) };
+    // A line across the outermost part of a curve leaves a sliver off: the lines are what is stretched.
+    let ends = |side: fn(&At) -> f64| {
+        let (low, high) =
+            (ring.iter().map(side).fold(f64::MAX, f64::min), ring.iter().map(side).fold(f64::MIN, f64::max));
+        (low, high - low)
+    };
+    let ((left, width), (bottom, height)) = (ends(|at| at.0), ends(|at| at.1));
+    if is_flat(width, height) || is_flat(height, width) {
+        return Err(DrawnFault::Flat);
+    }
+    let scale = DRAWN_WIDTH as f64 / width;
     let height = whole(height * scale);
-    let mut corners: Vec<Point> =
-        ring.iter().map(|(x, y)| Point::new(whole(*x).clamp(0, DRAWN_WIDTH), whole(*y).clamp(0, height))).collect();
+    let mut corners: Vec<Point> = ring
+        .iter()
+        .map(|(x, y)| {
+            let (x, y) = (whole((x - left) * scale), whole((y - bottom) * scale));
+            Point::new(x.clamp(0, DRAWN_WIDTH), y.clamp(0, height))
+        })
+        .collect();
     corners.dedup();
     while corners.len() > 1 && corners.first() == corners.last() {
         corners.pop();

@@ -39,7 +39,8 @@ fn blocks(page: &str) -> Vec<Block<'_>> {
 
 /// A design of a page; drawings of the page, `svg leaf.svg`, lie beside it.
 fn source(rule: &Rule, text: &str) -> Source {
-    let drawings = blocks(rule.page).into_iter().filter_map(|block| Some((block.kind.strip_prefix("svg ")?, block.text)));
+    let drawings =
+        blocks(rule.page).into_iter().filter_map(|block| Some((block.kind.strip_prefix("svg ")?, block.text)));
     drawings.fold(Source::new("design.yaml", text), |source, (name, text)| {
         source.with_beside(name, Ok(text.as_bytes().to_vec()))
     })

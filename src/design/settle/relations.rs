@@ -96,9 +96,7 @@ impl<'a> Desk<'a> {
         let width = self.required(&fields, "width", "as wide as card");
         let width = width.and_then(|field| self.side_in(field, around));
         let height = match (around.outlined, fields.get("height")) {
-            (Outlined::No, _) => {
-                self.required(&fields, "height", "1 in").and_then(|field| self.side_in(field, around))
-            }
+            (Outlined::No, _) => self.required(&fields, "height", "1 in").and_then(|field| self.side_in(field, around)),
             (_, Some(field)) => {
                 self.height_is_drawn(field.key);
                 None

@@ -4,8 +4,8 @@
 
 use super::desk::{Desk, Field, Fields, capital};
 use super::text::Text;
-use crate::design::nodes::Node;
 use crate::design::model::drawn_height;
+use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::geometry::{Corner, Edge, Point, RingFault};
