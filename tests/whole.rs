@@ -1,5 +1,7 @@
 //! The whole card: random designs with layers on every side of card and envelope go through every stage.
 
+mod deal;
+
 use crate::reading::sound::{GARDEN_GATE, LANTERN_ROW};
 use crate::support::{root, run, sound, tool};
 use proptest::prelude::*;

@@ -1,5 +1,6 @@
 //! Steps as data, and the sentences made from them.
 
+pub mod deal;
 pub mod finishing;
 pub mod laying;
 pub mod model;

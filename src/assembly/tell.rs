@@ -3,6 +3,7 @@
 //! Takes values of the stages, gives [`Line`]s through the catalogue in `words`. Must never hold a
 //! word of any language itself.
 
+use super::deal::{Deal, deals};
 use super::model::{Action, Step};
 use super::sequence::{by_themselves, shared_rectangles};
 use super::{finishing, laying};
@@ -333,22 +334,42 @@ pub fn all_cut(design: &Design, plan: &CutPlan) -> Line {
     if spares.is_empty() { line } else { line.text(" ").then(cutting::to_spare(&cut_counts(design, &spares))) }
 }
 
-/// One line a version for the piles, where versions differ.
+/// One line a version for the piles, where versions differ; then how the sheets of a pad are dealt.
 #[must_use]
-pub fn piles(design: &Design) -> Vec<Line> {
-    design
-        .versions
-        .iter()
-        .filter(|version| !version.papers.is_empty())
-        .map(|version| {
-            let papers: Vec<(String, String)> = version
-                .papers
-                .iter()
-                .map(|(piece, paper)| (design.piece(*piece).name.clone(), design.paper(*paper).name.clone()))
-                .collect();
-            making::pile(&version.name, version.cards, &papers)
-        })
-        .collect()
+pub fn piles(design: &Design, plan: &CutPlan) -> Vec<Line> {
+    let versions = design.versions.iter().filter(|version| !version.papers.is_empty()).map(|version| {
+        let papers: Vec<(String, String)> = version
+            .papers
+            .iter()
+            .map(|(piece, paper)| (design.piece(*piece).name.clone(), design.paper(*paper).name.clone()))
+            .collect();
+        making::pile(&version.name, version.cards, &papers)
+    });
+    versions.chain(deals(design, plan).iter().flat_map(|deal| dealt(design, deal))).collect()
+}
+
+/// How the pieces of a pad go round the piles.
+fn dealt(design: &Design, deal: &Deal) -> Vec<Line> {
+    let pad = &design.paper(deal.paper).name;
+    let pile = |card: &[(PieceId, u32)]| {
+        let mut pieces: Vec<(String, Vec<u32>)> = Vec::new();
+        for (piece, sheet) in card {
+            let name = &design.piece(*piece).name;
+            match pieces.last_mut().filter(|(known, _)| known == name) {
+                Some((_, sheets)) => sheets.push(*sheet),
+                None => pieces.push((name.clone(), vec![*sheet])),
+            }
+        }
+        pieces
+    };
+    let mut lines = vec![making::number_the_sheets(pad, deal.sheets)];
+    if deal.onward {
+        lines.extend(deal.cards.first().map(|card| making::dealt_onward(&pile(card), deal.sheets)));
+    } else {
+        let own = deal.cards.iter().enumerate().filter(|(_, card)| !card.is_empty());
+        lines.extend(own.map(|(number, card)| making::dealt(number + 1, &pile(card))));
+    }
+    lines
 }
 
 /// Notes that no step carries: their kind of work has no step in this design.

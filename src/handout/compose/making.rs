@@ -76,7 +76,7 @@ fn title(design: &Design, step: &Step) -> Option<&'static str> {
 
 fn cell(project: &Project, index: usize, step: &Step) -> StepCell {
     let told = tell::step(&project.design, &project.layout, step);
-    let more = if step.action == Action::Sort { tell::piles(&project.design) } else { Vec::new() };
+    let more = if step.action == Action::Sort { tell::piles(&project.design, &project.plan) } else { Vec::new() };
     StepCell {
         number: told.number.map(|number| number.to_string()).unwrap_or_default(),
         scene: pictures::step(project, index),

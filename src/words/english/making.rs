@@ -120,6 +120,44 @@ pub fn pile(version: &str, cards: u32, papers: &[(String, String)]) -> Line {
     ))
 }
 
+/// "The sheets of Pad differ. Write ..." before their pieces are dealt.
+#[must_use]
+pub fn number_the_sheets(pad: &str, sheets: u32) -> Line {
+    Line::new().strong(format!("The sheets of {} differ. ", capital(pad))).text(format!(
+        "In pencil, number the pieces of each sheet on the back, 1 to {sheets}, and deal them round the piles."
+    ))
+}
+
+/// "from sheet 1", "from sheets 6 and 7".
+fn from_sheets(pieces: &[(String, Vec<u32>)]) -> String {
+    let told: Vec<String> = pieces
+        .iter()
+        .map(|(name, sheets)| {
+            let numbers: Vec<String> = sheets.iter().map(u32::to_string).collect();
+            match numbers.as_slice() {
+                [one] => format!("the {name} from sheet{KEPT}{one}"),
+                all => format!("the {} from sheets{KEPT}{}", plural(name), super::listed_words(all)),
+            }
+        })
+        .collect();
+    super::listed_words(&told)
+}
+
+/// "Pile 1 takes the middle from sheet 1, ... Each next pile takes every piece from the sheet after ..."
+#[must_use]
+pub fn dealt_onward(first: &[(String, Vec<u32>)], sheets: u32) -> Line {
+    Line::new().strong("Pile 1: ").text(format!(
+        "{}. Each next pile takes every piece from one sheet further on; after sheet{KEPT}{sheets} comes sheet{KEPT}1.",
+        from_sheets(first)
+    ))
+}
+
+/// "Pile 3: the middle from sheet 3, ..."
+#[must_use]
+pub fn dealt(pile: usize, pieces: &[(String, Vec<u32>)]) -> Line {
+    Line::new().strong(format!("Pile {pile}: ")).text(format!("{}.", from_sheets(pieces)))
+}
+
 /// "8 times"
 #[must_use]
 pub fn times(count: u32) -> String {

@@ -320,7 +320,7 @@ pub fn both_sides(paper: &str, turned_over: &str, direction: bool) -> Line {
 pub fn different_sheets(paper: &str) -> Line {
     Line::new()
         .strong(format!("The sheets of {} differ.", capital(paper)))
-        .text(" All of them are cut alike: deal the pieces round the cards.")
+        .text(" All of them are cut alike; the step where the piles are laid out says how to deal them.")
 }
 
 /// "1 leftover of Tide, 4 x 5 1/2 in": what a paper is that another one keeps.
