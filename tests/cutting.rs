@@ -1,6 +1,7 @@
 //! Cutting: published instances, worked arithmetic, an independent brute force, the referee.
 
 mod by_hand;
+mod cells;
 mod fewest;
 mod fixed;
 mod instances;

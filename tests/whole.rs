@@ -252,7 +252,9 @@ fn example(section: &str, pieces: &str, front: &str) -> Vec<String> {
     let readme = std::fs::read_to_string(root().join("README.md")).expect("the README");
     let section = readme.split_once(section).expect("a section").1;
     let example = section.split_once("```yaml\n").expect("a block").1.split_once("```").expect("its end").0;
-    let papers = "papers:\n  white: {sheets: 2 of letter}\n  slate: {sheets: 2 of letter}\n";
+    let slate =
+        if example.contains("slate") || pieces.contains("slate") { "  slate: {sheets: 2 of letter}\n" } else { "" };
+    let papers = format!("papers:\n  white: {{sheets: 2 of letter}}\n{slate}");
     let example = match example.strip_prefix("papers:\n") {
         Some(more) => format!("{papers}{more}"),
         None => format!("{papers}{example}"),

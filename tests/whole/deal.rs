@@ -116,18 +116,18 @@ fn eight_gardens_are_dealt_one_sheet_further_on() {
 fn unlike_cards_are_told_pile_by_pile() {
     let text = "title: Patch
 month: 2027-03
-cards: 4
+cards: 8
 units: inch
 card: {size: 4 1/4 x 5 1/2 in, fold: side, from: white}
 papers:
-  white: {sheets: 3 of letter}
+  white: {sheets: 5 of letter}
   pad: {sheets: 4 of 6 x 6 in, sheets are: different}
 pieces:
   panel: {size: 2 1/2 x 2 1/2 in, from: varies}
   tag: {size: 1 x 2 in, from: pad}
 versions:
-  - {name: light, cards: 2, papers: {panel: white}}
-  - {name: dark, cards: 2, papers: {panel: pad}}
+  - {name: light, cards: 4, papers: {panel: white}}
+  - {name: dark, cards: 4, papers: {panel: pad}}
 front:
   - {place: panel, left: 1/2 in, top: 1/2 in, glue: tape}
   - {place: tag, left: 1 in, bottom: 1/4 in, glue: tape, row: {count: 2, gap: 1/4 in}}
@@ -136,8 +136,8 @@ front:
     let dealt = deals(&project.design, &project.plan);
     assert_eq!(dealt.len(), 1);
     assert!(!dealt[0].onward);
-    assert_eq!(dealt[0].cards.iter().map(Vec::len).collect::<Vec<_>>(), [2, 2, 3, 3]);
+    assert_eq!(dealt[0].cards.iter().map(Vec::len).collect::<Vec<_>>(), [2, 2, 2, 2, 3, 3, 3, 3]);
     let told: Vec<String> =
         tell::piles(&project.design, &project.plan).iter().map(|line| line.to_plain().replace('\u{a0}', " ")).collect();
-    assert!(told.iter().any(|line| line.starts_with("Pile 4")), "{told:#?}");
+    assert!(told.iter().any(|line| line.starts_with("Pile 8")), "{told:#?}");
 }

@@ -59,7 +59,7 @@ impl<'a> Desk<'a> {
         }
         let mut fixed = Vec::new();
         let mut fix = |measure: Length, from: Edge, times: u32| {
-            if measure.nm() > 0 {
+            if measure.nm() > 0 && times > 0 {
                 fixed.push(FixedRow { measure, from, times, span: field.key });
             }
         };
@@ -70,7 +70,9 @@ impl<'a> Desk<'a> {
             fix(right.first().copied().unwrap_or(nothing), Edge::Right, 1);
         }
         fix(top, Edge::Top, 1);
-        fix(size.height, Edge::Top, rows);
+        // Rows down to the very edge: the last one is what remains.
+        let is_full = sheets.iter().all(|kind| usable(kind).height == top + height);
+        fix(size.height, Edge::Top, if is_full { rows - 1 } else { rows });
         let count =
             sheets.iter().fold(0_u32, |sum, kind| sum.saturating_add(kind.count)).saturating_mul(columns * rows);
         let kept = Sheets { count, size, named: None, span };
