@@ -1,6 +1,6 @@
 //! Almost nothing of a layer shows.
 
-use crate::design::model::{LayerId, Onto, PieceKind};
+use crate::design::model::{Along, LayerId, Onto, PieceKind};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::{Polygon, Region, TOLERANCE};
 use crate::length::{Length, Unit};
@@ -51,18 +51,21 @@ fn hidden(project: &Project, shown: &[Region], seen: &Region, id: LayerId) -> Op
 }
 
 /// How little shows, where it is too narrow anywhere to be seen as meant: narrower than the usual border, or,
-/// where it shows all round, than a layer may be laid aside. A claim about what shows says that it is meant.
+/// where it shows all round, than a layer may be laid aside. A claim about what shows says that it is meant, and so
+/// does a shift from the place level with it: that is a shadow.
 fn thin(project: &Project, own: &Region, seen: &Region, id: LayerId) -> Option<String> {
     let design = &project.design;
-    let claimed = above(project, id).any(|above| {
+    let level = |along: Along| matches!(along, Along::With(other, _) if other == id);
+    let meant = above(project, id).any(|above| {
         let layer = design.layer(above);
-        layer.onto == Onto::Layer(id) && layer.shows.is_some()
+        let claimed = layer.onto == Onto::Layer(id) && layer.shows.is_some();
+        claimed || layer.shifted != (0, 0) && level(layer.across) && level(layer.up)
     });
     let all_round = seen.parts().iter().any(|part| !part.holes().is_empty());
     let border = hand::border(project.units()).nm();
     let least = if all_round { border.min(design.workshop.placing_error.nm()) } else { border };
     let wide_enough = |region: &Region| region.holds_disc((least - TOLERANCE).max(1));
-    if claimed || wide_enough(seen) || !wide_enough(own) {
+    if meant || wide_enough(seen) || !wide_enough(own) {
         return None;
     }
     let fine = Length::either(project.units(), Length::inch(1, 32), Length::new(500_000, Unit::Millimetre)).nm();

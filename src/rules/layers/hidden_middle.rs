@@ -64,6 +64,10 @@ fn serves(project: &Project, id: LayerId, other: PieceId, covered: Rect) -> bool
     let design = &project.design;
     let layer = design.layer(id);
     let (own, piece): (&Piece, &Piece) = (design.piece(layer.piece), design.piece(other));
+    let blank = piece.blank();
+    if blank.width.min(blank.height) < hand::usable(project.units()) {
+        return false;
+    }
     // Each card has one such layer, and only what it needs itself is saved.
     if other == layer.piece || piece.kind != PieceKind::Plain || design.per_card(other) == 0 {
         return false;
@@ -83,7 +87,6 @@ fn serves(project: &Project, id: LayerId, other: PieceId, covered: Rect) -> bool
     // The covered part as it lies on the piece, unturned.
     let room = covered.size(piece.size.width.unit()).turned(layer.quarter_turns);
     let fits = |size: Size| size.width <= room.width && size.height <= room.height;
-    let blank = piece.blank();
     fits(blank) || any_way && fits(blank.lying())
 }
 

@@ -26,7 +26,7 @@ pub(super) struct End {
     pub(super) over: i64,
     /// The least that it must reach past it.
     pub(super) least: i64,
-    /// Whether some of it reaches the outline, so that all of it is meant to.
+    /// Whether its middle reaches the outline, or all but does, so that all of it is meant to.
     meant: bool,
 }
 
@@ -59,6 +59,14 @@ pub(super) fn target(project: &Project, id: LayerId, onto: Onto) -> Vec<Polygon>
     }
 }
 
+/// So many times as long as wide is a strip. What is broader may hang over an edge by a corner on purpose, and
+/// has no ends.
+const SLIMMEST: i64 = 3;
+
+/// The steepest that an outline meets a strip at its end, as a fraction: 60 degrees off the square, whose
+/// tangent is the root of 3, near 1.732.
+const STEEPEST: (i128, i128) = (1_732, 1_000);
+
 /// The strips of every layer that is trimmed at a slant, those of which something is left. A piece that is
 /// no rectangle has no two long edges, and is left to the eye.
 pub(super) fn each_slanted(project: &Project) -> impl Iterator<Item = (LayerId, Onto, Vec<Strip>)> + '_ {
@@ -78,33 +86,35 @@ fn strips(project: &Project, id: LayerId, target: &[Polygon]) -> Vec<Strip> {
     let size = project.design.piece(project.design.layer(id).piece).size;
     let (long, wide) = (size.width.max(size.height).nm(), size.width.min(size.height).nm());
     let upright = size.height > size.width;
+    if long < SLIMMEST * wide {
+        return Vec::new();
+    }
     let area = Region::covered_by(target);
     let laid = project.layout.placed(id).laid.iter().filter(|laid| !laid.shown.is_empty());
     laid.filter_map(|laid| {
         let along = if upright { laid.angle.then(Angle::quarters(1)) } else { laid.angle };
         let middle = laid.outline.bounds().middle();
         let whole = reach(target, middle, along, wide)?;
-        let edges = [-1, 1].map(|side| {
-            let on_edge = middle.moved(0, side * (wide / 2)).turned(along, middle);
-            reach(target, on_edge, along, 0)
-        });
         // How steeply the outline runs where it asks for most: not at all at a corner under the strip.
         let aside = (wide / 8).max(1);
         let narrower = reach(target, middle, along, wide - 2 * aside);
+        let line = |by: i64| reach(target, middle.moved(0, by).turned(along, middle), along, 0);
+        let (one, through, other) = (line(-aside), line(0), line(aside));
         let end = |ahead: bool| {
             let out = |(from, to): (i64, i64)| if ahead { to } else { -from };
             let over = long / 2 - out(whole);
-            let reached: Vec<i64> = edges.iter().flatten().map(|edge| long / 2 - out(*edge)).collect();
             let slant = narrower.map_or(0, |narrower| out(whole) - out(narrower));
             let side = side_of_middle(
                 Rect::between(middle, middle),
                 middle.moved(if ahead { long } else { -long }, 0).turned(along, middle),
             );
-            let hand = hand::least(project.units()).nm();
-            let farthest = reached.iter().copied().max().unwrap_or(over);
-            // Where its side runs out over an edge of the target, what lies far ahead is no end of it.
-            let meant = (farthest > TOLERANCE || over > -hand) && over > -(2 * wide + hand);
-            End { side, over, least: least(project, (hypotenuse(aside, slant), aside)), meant }
+            let reaches = through.is_some_and(|through| long / 2 - out(through) > -hand::least(project.units()).nm());
+            // Where its side runs out over an edge of the target, the outline goes almost along it.
+            let squarely = one.zip(other).is_none_or(|(one, other)| {
+                let off = i128::from((out(one) - out(other)).abs());
+                off * STEEPEST.1 <= 2 * i128::from(aside) * STEEPEST.0
+            });
+            End { side, over, least: least(project, (hypotenuse(aside, slant), aside)), meant: reaches && squarely }
         };
         Some(Strip {
             ends: [end(false), end(true)],
