@@ -25,7 +25,7 @@ pub use overlay::{Region, visible};
 pub use point::Point;
 pub use polygon::{Place, Polygon, PolygonFault};
 pub use reach::{Span, span};
-pub use relation::{Comparison, Relation, distance, relation};
+pub use relation::{Comparison, Relation, distance, farthest, relation};
 pub use ring::{MOST_CORNERS, RingFault};
 
 use crate::length::{LARGEST_NM, Length, Size, Unit};

@@ -1,7 +1,7 @@
 //! Placing layers exactly.
 
 mod arranged;
-mod laws;
+pub(crate) mod laws;
 mod level;
 mod refused;
 mod ring;

@@ -202,16 +202,35 @@ pub fn distance(one: &Region, other: &Region) -> Option<i64> {
                 return Some(0);
             }
             for (stretch, end) in [(a, b.0), (a, b.1), (b, a.0), (b, a.1)] {
-                let (p, q) = stretch;
-                let away = if stands_beside(stretch, end) {
-                    // Both are whole numbers; a float carries them to one part in 2^52.
-                    side_of(p, q, end).abs() as f64 / libm::sqrt(p.distance_squared(q) as f64)
-                } else {
-                    libm::sqrt(p.distance_squared(end).min(q.distance_squared(end)) as f64)
-                };
+                let away = away_from(stretch, end);
                 least = Some(least.map_or(away, |known| known.min(away)));
             }
         }
     }
     least.map(|away| libm::round(away) as i64)
+}
+
+/// How far the corner of `one` that lies farthest from the edges of `other` lies from them, to the nearest
+/// nanometre, and the corner. `None` when either is nothing.
+#[must_use]
+pub fn farthest(one: &Region, other: &Region) -> Option<(i64, Point)> {
+    let mut most: Option<(f64, Point)> = None;
+    for &corner in one.rings().flatten() {
+        let stretches = other.rings().flat_map(edges);
+        let away = stretches.map(|stretch| away_from(stretch, corner)).reduce(f64::min)?;
+        if most.is_none_or(|(known, _)| away > known) {
+            most = Some((away, corner));
+        }
+    }
+    most.map(|(away, corner)| (libm::round(away) as i64, corner))
+}
+
+/// How far a point lies from a stretch.
+fn away_from((p, q): Stretch, point: Point) -> f64 {
+    if stands_beside((p, q), point) {
+        // Both are whole numbers; a float carries them to one part in 2^52.
+        side_of(p, q, point).abs() as f64 / libm::sqrt(p.distance_squared(q) as f64)
+    } else {
+        libm::sqrt(p.distance_squared(point).min(q.distance_squared(point)) as f64)
+    }
 }

@@ -85,12 +85,13 @@ impl Placed {
     /// Everything that shows of it on the face.
     #[must_use]
     pub fn shown(&self) -> Region {
-        self.laid.iter().fold(
-            Region::empty(),
-            |all, laid| {
-                if all.is_empty() { laid.shown.clone() } else { all.union(&laid.shown) }
-            },
-        )
+        match self.laid.as_slice() {
+            [laid] => laid.shown.clone(),
+            laid => {
+                let parts: Vec<Polygon> = laid.iter().flat_map(|laid| laid.shown.parts().iter().cloned()).collect();
+                Region::covered_by(&parts)
+            }
+        }
     }
 
     /// The upright rectangle round all copies on the face, before any trimming.

@@ -110,6 +110,8 @@ pub struct ByHand {
     pub rect: Rect,
     /// Its own turns, that of a fan first; of a mirrored copy the original's.
     pub turns: Vec<Turn>,
+    /// Its outline before these turns.
+    pub straight: Polygon,
     /// Its outline when it is turned, before any trimming.
     pub outline: Polygon,
 }
@@ -125,6 +127,10 @@ pub fn by_hand(design: &Design, layout: &Layout, id: LayerId) -> Vec<ByHand> {
         .map(|copy| ByHand {
             rect: copy.rect,
             turns: turns(copy, layer).collect(),
+            straight: {
+                let (outline, _) = straight(copy, layer, &form, onto);
+                copy.image.map_or_else(|| outline.clone(), |mirror| outline.mirrored(mirror, onto))
+            },
             outline: lay(copy, layer, &form, onto, &[]).outline,
         })
         .collect()
@@ -136,8 +142,8 @@ fn turns(copy: &Copy, layer: &Layer) -> impl Iterator<Item = Turn> {
     copy.fan.into_iter().chain(tilt)
 }
 
-/// One copy with its shape, turned in its place and then with everything that it lies on.
-fn lay(copy: &Copy, layer: &Layer, form: &Polygon, onto: Rect, frame: &[Turn]) -> Laid {
+/// One copy with its shape before any turn but quarters, and those; of a mirrored copy the original.
+fn straight(copy: &Copy, layer: &Layer, form: &Polygon, onto: Rect) -> (Polygon, Angle) {
     let quarters = (layer.quarter_turns + copy.quarter_turns) % 4;
     let upright = form.bounds();
     // The rectangle round an outline with a window, or any other, begins at nothing.
@@ -145,8 +151,12 @@ fn lay(copy: &Copy, layer: &Layer, form: &Polygon, onto: Rect, frame: &[Turn]) -
     let lies = outline.bounds();
     // Of a mirrored copy the original is turned, then its image taken.
     let rect = copy.image.map_or(copy.rect, |mirror| copy.rect.mirrored(mirror, onto));
-    let mut outline = outline.moved(rect.left - lies.left, rect.bottom - lies.bottom);
-    let mut angle = Angle::quarters(quarters);
+    (outline.moved(rect.left - lies.left, rect.bottom - lies.bottom), Angle::quarters(quarters))
+}
+
+/// One copy with its shape, turned in its place and then with everything that it lies on.
+fn lay(copy: &Copy, layer: &Layer, form: &Polygon, onto: Rect, frame: &[Turn]) -> Laid {
+    let (mut outline, mut angle) = straight(copy, layer, form, onto);
     for turn in turns(copy, layer) {
         outline = outline.turned(turn.angle, turn.about);
         angle = angle.then(turn.angle);
@@ -165,8 +175,17 @@ fn lay(copy: &Copy, layer: &Layer, form: &Polygon, onto: Rect, frame: &[Turn]) -
 
 /// The turns of what a layer lies on, that layer's own first.
 fn frame_on(design: &Design, layout: &Layout, layer: &Layer) -> Vec<Turn> {
-    let Onto::Layer(below) = layer.onto else { return Vec::new() };
-    let (own, placed) = (design.layer(below), layout.placed(below));
+    match layer.onto {
+        Onto::Card => Vec::new(),
+        Onto::Layer(below) => frame_within(design, layout, below),
+    }
+}
+
+/// The turns of the frame that everything on a layer lies straight in: the layer's own, then those of its
+/// frame.
+#[must_use]
+pub fn frame_within(design: &Design, layout: &Layout, id: LayerId) -> Vec<Turn> {
+    let (own, placed) = (design.layer(id), layout.placed(id));
     let tilt = own.tilt.map(|tilt| Turn {
         angle: tilt.angle,
         about: repeat::pivot(tilt.about, placed.copies.first().copied().unwrap_or(placed.block)),

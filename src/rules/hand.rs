@@ -21,3 +21,8 @@ pub(crate) const fn border(units: Units) -> Length {
 pub(crate) const fn widest_border(units: Units) -> Length {
     Length::either(units, Length::inch(1, 2), Length::mm(12))
 }
+
+/// The short side of a piece that is worth cutting from what would be lost, as of a leftover: 1 in, 25 mm.
+pub(crate) const fn usable(units: Units) -> Length {
+    Length::either(units, Length::inch(1, 1), Length::mm(25))
+}

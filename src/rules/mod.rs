@@ -5,8 +5,10 @@
 
 pub mod counts;
 pub mod cutting;
+mod face;
 mod hand;
 pub mod layers;
+mod outlines;
 pub mod papers;
 pub mod reading;
 pub mod sizes;
@@ -83,6 +85,13 @@ pub static REGISTRY: &[&Rule] = &[
     &layers::laid_sideways::RULE,
     &layers::no_glue::RULE,
     &layers::covers_another::RULE,
+    &layers::hidden_layer::RULE,
+    &layers::hidden_middle::RULE,
+    &layers::window_covered::RULE,
+    &layers::apart_where_they_meet::RULE,
+    &layers::near_the_edge::RULE,
+    &layers::across_the_opening::RULE,
+    &layers::over_the_fold::RULE,
     &trimming::short_of_its_edge::RULE,
     &trimming::little_to_trim::RULE,
     &trimming::trimmed_away::RULE,

@@ -77,7 +77,7 @@ struct Ring {
 }
 
 #[derive(Debug, Clone)]
-struct Whole {
+pub(crate) struct Whole {
     items: Vec<Item>,
     ring: Option<Ring>,
 }
@@ -135,7 +135,7 @@ impl Whole {
     }
 
     /// Everything measured from one edge: what lies on the card at a distance, or by what lies there.
-    fn held_at_one_edge(mut self) -> Self {
+    pub(crate) fn held_at_one_edge(mut self) -> Self {
         for item in self.items.iter_mut().filter(|item| item.onto.is_none()) {
             item.mirrored = None;
             for way in &mut item.along {
@@ -152,7 +152,7 @@ impl Whole {
         self
     }
 
-    fn moved(mut self, by: [i64; 2]) -> Self {
+    pub(crate) fn moved(mut self, by: [i64; 2]) -> Self {
         for item in self.items.iter_mut().filter(|item| item.onto.is_none()) {
             for (way, by) in item.along.iter_mut().zip(by) {
                 if let Way::Low(from) = way {
@@ -164,7 +164,7 @@ impl Whole {
     }
 
     /// The words of one direction changed for each other, turns reversed.
-    fn mirrored(mut self, mirror: Mirror) -> Self {
+    pub(crate) fn mirrored(mut self, mirror: Mirror) -> Self {
         let (side, is_across) = if mirror == Mirror::LeftToRight { (0, true) } else { (1, false) };
         for item in &mut self.items {
             let bound = |bound: Bound| match bound {
@@ -210,7 +210,7 @@ impl Whole {
         self
     }
 
-    fn text(&self) -> String {
+    pub(crate) fn text(&self) -> String {
         let pieces: String = SIZES
             .iter()
             .enumerate()
@@ -341,7 +341,7 @@ impl Item {
     }
 }
 
-fn any_whole() -> impl Strategy<Value = Whole> {
+pub(crate) fn any_whole() -> impl Strategy<Value = Whole> {
     let bound = || prop_oneof![Just(Bound::Low), Just(Bound::High), (0..6_usize).prop_map(Bound::Layer)];
     let way = move || {
         prop_oneof![

@@ -5,6 +5,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::length::Length;
 use crate::project::Project;
 use crate::rules::Rule;
+use crate::rules::outlines::{is_bought, is_turned, on_a_rectangle};
 use crate::rules::tell::{Axis, key, length, the_ground, the_layer, untwinned};
 
 /// The rule.
@@ -19,7 +20,9 @@ pub static RULE: Rule = Rule {
 
 fn check(project: &Project) -> Vec<Finding> {
     let mut findings = Vec::new();
-    for id in project.design.layer_ids() {
+    // What is bought is laid by eye.
+    let by_ruler = |id: &LayerId| !is_bought(&project.design, project.design.layer(*id));
+    for id in project.design.layer_ids().filter(by_ruler) {
         for axis in Axis::BOTH {
             findings.extend(placed(project, id, axis));
             findings.extend(gap(project, id, axis));
@@ -62,6 +65,10 @@ fn placed(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
 fn centred(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     let design = &project.design;
     let layer = design.layer(id);
+    // Its borders are straight only where it and what it lies on are.
+    if is_turned(layer) || !on_a_rectangle(project, layer) {
+        return None;
+    }
     let ruler = design.workshop.ruler;
     let placed = project.layout.placed(id);
     let say = |nm| length(project, nm);

@@ -2,10 +2,11 @@
 
 use crate::design::model::{Along, Layer, LayerId};
 use crate::diagnostic::{Finding, Severity};
-use crate::geometry::Edge;
+use crate::geometry::{Edge, Rect, TOLERANCE};
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
+use crate::rules::outlines::{back_in_frame, bounds, in_frame, is_turned, near_ruler};
 use crate::rules::tell::{ground_span, length, the_ground, the_layer};
 use crate::words::english::check::borders;
 
@@ -30,7 +31,10 @@ fn compare(project: &Project, id: LayerId) -> Option<Finding> {
     let real: Vec<(Edge, Length, Length)> = claim
         .edges
         .iter()
-        .map(|(edge, claimed)| (*edge, length(project, claimed.nm()), length(project, shown(project, id, *edge))))
+        .map(|(edge, claimed)| {
+            let claimed = length(project, claimed.nm());
+            (*edge, claimed, told(project, id, claimed, shown(project, id, *edge)))
+        })
         .collect();
     // Past the edge is said by its own rule.
     if real.iter().all(|(_, claimed, shows)| claimed == shows) || real.iter().any(|(_, _, shows)| shows.nm() < 0) {
@@ -39,6 +43,7 @@ fn compare(project: &Project, id: LayerId) -> Option<Finding> {
     let unlike: Vec<(Edge, Length, Length)> =
         real.iter().copied().filter(|(_, claimed, shows)| claimed != shows).collect();
     let fact = borders(&unlike.iter().map(|(edge, _, shows)| (*edge, *shows)).collect::<Vec<_>>());
+    let fact = if is_turned(layer) { format!("about {fact} where it comes nearest") } else { fact };
     let said = borders(&unlike.iter().map(|(edge, claimed, _)| (*edge, *claimed)).collect::<Vec<_>>());
     let the_ground = the_ground(design, layer.onto);
     let mend = match resized(project, layer, &real) {
@@ -63,11 +68,37 @@ fn compare(project: &Project, id: LayerId) -> Option<Finding> {
     Some(finding)
 }
 
-/// What shows once the layer is trimmed.
+/// What shows once the layer is trimmed; of a turned one the least, where it comes nearest to the edge.
 fn shown(project: &Project, id: LayerId, edge: Edge) -> i64 {
     let placed = project.layout.placed(id);
-    let trimmed = placed.trimmed.iter().flatten().copied().reduce(crate::geometry::Rect::hull);
-    placed.onto.border(trimmed.unwrap_or(placed.block), edge)
+    let layer = project.design.layer(id);
+    let turned = is_turned(layer) || !placed.frame.is_empty();
+    let round = match (turned, layer.trim_flush.is_some()) {
+        (false, _) => placed.trimmed.iter().flatten().copied().reduce(Rect::hull),
+        (true, false) if !is_turned(layer) => None,
+        (true, false) => bounds(&in_frame(project, id)),
+        (true, true) => back_in_frame(placed, &placed.shown()).bounds(),
+    };
+    placed.onto.border(round.unwrap_or(placed.block), edge)
+}
+
+/// What shows as it is compared with a claim: a turned layer comes to a ruler's mark only by chance, so that a
+/// claim nearer than half a step holds.
+fn told(project: &Project, id: LayerId, claimed: Length, shows: i64) -> Length {
+    let layer = project.design.layer(id);
+    let within = if is_turned(layer) {
+        project.design.workshop.ruler.nm() / 2
+    } else if layer.trim_flush.is_some() && !project.layout.placed(id).frame.is_empty() {
+        TOLERANCE
+    } else {
+        0
+    };
+    match within {
+        within if (claimed.nm() - shows).abs() <= within => claimed,
+        0 => length(project, shows),
+        _ if shows < -TOLERANCE => length(project, shows),
+        _ => near_ruler(project, shows),
+    }
 }
 
 /// The claim that would be true.
@@ -85,7 +116,7 @@ fn resized(project: &Project, layer: &Layer, real: &[(Edge, Length, Length)]) ->
     let claimed = |edge: Edge| real.iter().find(|(at, _, _)| *at == edge).map(|(_, claimed, _)| *claimed);
     let (left, right) = (claimed(Edge::Left)?, claimed(Edge::Right)?);
     let (top, bottom) = (claimed(Edge::Top)?, claimed(Edge::Bottom)?);
-    let centred = layer.across == Along::Centre && layer.up == Along::Centre && layer.count() == 1;
+    let centred = layer.across == Along::Centre && layer.up == Along::Centre && layer.count() == 1 && !is_turned(layer);
     let ground = project.layout.rect(layer.face, layer.onto).size(left.unit());
     let size = Size::new(ground.width - left - right, ground.height - top - bottom);
     (centred && left == right && top == bottom && size.width.nm() > 0 && size.height.nm() > 0)

@@ -1,11 +1,15 @@
 //! A layer reaches past the card, or past the layer it lies on.
 
+mod shaped;
+mod turned;
+
 use crate::design::model::{Along, LayerId, Onto};
 use crate::diagnostic::{Finding, Severity};
-use crate::geometry::{Edge, Rect};
+use crate::geometry::{Comparison, Edge, Rect, Region, TOLERANCE};
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
+use crate::rules::outlines::{Ground, bounds, ground, in_frame, inward, is_turned, lies_within};
 use crate::rules::tell::{Axis, ground_span, key, length, the_ground, the_layer};
 use crate::words::english::listed_words;
 
@@ -29,16 +33,64 @@ fn past(project: &Project, id: LayerId) -> Option<Finding> {
     if layer.trim_flush.is_some() {
         return None;
     }
-    let placed = project.layout.placed(id);
-    if !placed.onto.contains(placed.block) {
-        return Some(tell(project, id, layer.onto, placed.onto));
+    if let Some(ground) = past_ground(project, id) {
+        return Some(match ground {
+            Ground::Rect(rect) if is_turned(layer) => turned::tell(project, id, layer.onto, rect),
+            Ground::Rect(rect) => tell(project, id, layer.onto, rect),
+            Ground::Shape(outline) => shaped::tell(project, id, &outline),
+        });
     }
-    let card = project.layout.rect(layer.face, Onto::Card);
     let Onto::Layer(below) = layer.onto else { return None };
     // Where the layer below reaches past the card itself, that is the mistake, and said there.
-    let said_below =
-        project.design.layer(below).trim_flush.is_none() && !card.contains(project.layout.placed(below).block);
-    (!card.contains(placed.block) && !said_below).then(|| tell(project, id, Onto::Card, card))
+    let said_below = project.design.layer(below).trim_flush.is_none() && !on_the_card(project, below);
+    if on_the_card(project, id) || said_below {
+        return None;
+    }
+    let card = project.layout.rect(layer.face, Onto::Card);
+    Some(if lies_straight(project, id) {
+        tell(project, id, Onto::Card, card)
+    } else {
+        turned::tell(project, id, Onto::Card, card)
+    })
+}
+
+/// What a layer lies on, where it reaches past that: judged in the frame that both share, its windows
+/// filled, so that what stands over a window or behind it is not past an edge.
+fn past_ground(project: &Project, id: LayerId) -> Option<Ground> {
+    let layer = project.design.layer(id);
+    let ground = ground(project, layer.face, layer.onto);
+    let inside = match &ground {
+        Ground::Rect(rect) if is_turned(layer) => {
+            bounds(&in_frame(project, id)).is_none_or(|bounds| rect.grown(TOLERANCE).contains(bounds))
+        }
+        Ground::Rect(rect) => rect.contains(project.layout.placed(id).block),
+        Ground::Shape(outline) => {
+            let by = if is_turned(layer) { Comparison::Turned } else { Comparison::Exact };
+            let outer = Region::from(outline);
+            in_frame(project, id).iter().all(|copy| lies_within(&Region::from(copy), &outer, by))
+        }
+    };
+    (!inside).then_some(ground)
+}
+
+/// Whether a layer reaches past what it lies on, trimmed or not.
+pub(super) fn reaches_past(project: &Project, id: LayerId) -> bool {
+    past_ground(project, id).is_some()
+}
+
+/// Whether rectangles of the frame are what is seen on the face.
+fn lies_straight(project: &Project, id: LayerId) -> bool {
+    project.layout.placed(id).frame.is_empty() && !is_turned(project.design.layer(id))
+}
+
+fn on_the_card(project: &Project, id: LayerId) -> bool {
+    let placed = project.layout.placed(id);
+    let card = project.layout.rect(placed.face, Onto::Card);
+    if lies_straight(project, id) {
+        card.contains(placed.block)
+    } else {
+        card.grown(TOLERANCE).contains(placed.bounds())
+    }
 }
 
 /// One direction in which a layer reaches past.
@@ -177,13 +229,4 @@ fn smaller(project: &Project, id: LayerId, axis: Axis, room: i64) -> String {
 fn inside(room: Length, ruler: Length) -> Length {
     let fits = (room - ruler * 2).floor_to(ruler);
     if fits.nm() > 0 { fits } else { room }
-}
-
-const fn inward(edge: Edge) -> &'static str {
-    match edge {
-        Edge::Left => "to the right",
-        Edge::Right => "to the left",
-        Edge::Top => "down",
-        Edge::Bottom => "up",
-    }
 }

@@ -7,6 +7,7 @@ use crate::length::Length;
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::hand;
+use crate::rules::outlines::{is_bought, is_turned, on_a_rectangle};
 use crate::rules::tell::{Axis, length, the_ground, the_layer};
 
 /// The rule.
@@ -27,6 +28,10 @@ fn compare(project: &Project, id: LayerId) -> Option<Finding> {
     let layer = project.design.layer(id);
     // A claim says that the borders are meant as they are.
     if layer.trim_flush.is_some() || layer.shows.is_some() {
+        return None;
+    }
+    // Turned, on a piece that is no rectangle, or bought, it has no borders to be alike.
+    if is_turned(layer) || is_bought(&project.design, layer) || !on_a_rectangle(project, layer) {
         return None;
     }
     Axis::BOTH.iter().find_map(|axis| aside(project, id, *axis)).or_else(|| centred(project, id))

@@ -1,11 +1,13 @@
 //! An end to be trimmed is too short to be trimmed well.
 
-use super::ends::{Trimmed, each_trimmed};
-use crate::design::model::{Along, LayerId};
+use super::ends::{self, Trimmed, each_trimmed};
+use super::slanted::{Strip, each_slanted, length_for, spare};
+use crate::design::model::{Along, LayerId, Onto};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Edge;
 use crate::length::Length;
 use crate::project::Project;
+use crate::rules::outlines::{about, up_to_ruler};
 use crate::rules::tell::{Axis, length, the_ground, the_layer};
 use crate::rules::{Rule, hand};
 use crate::words::english;
@@ -21,13 +23,18 @@ pub static RULE: Rule = Rule {
 };
 
 fn check(project: &Project) -> Vec<Finding> {
-    each_trimmed(project).filter_map(|(id, trimmed)| little(project, id, &trimmed)).collect()
+    let straight = each_trimmed(project).filter_map(|(id, trimmed)| Some((id, little(project, id, &trimmed)?)));
+    let slanted = each_slanted(project)
+        .filter_map(|(id, onto, strips)| Some((id, little_at_a_slant(project, id, onto, &strips)?)));
+    let mut found: Vec<(LayerId, Finding)> = straight.chain(slanted).collect();
+    found.sort_by_key(|(id, _)| *id);
+    found.into_iter().map(|(_, finding)| finding).collect()
 }
 
 fn little(project: &Project, id: LayerId, trimmed: &Trimmed) -> Option<Finding> {
     let design = &project.design;
     let layer = design.layer(id);
-    let least = hand::least(project.units());
+    let least = length(project, ends::least(project, (1, 1)));
     // Level with both edges of one direction and past none: it fits without any spare.
     let level =
         trimmed.axes().next().is_none().then(|| {
@@ -47,7 +54,7 @@ fn little(project: &Project, id: LayerId, trimmed: &Trimmed) -> Option<Finding> 
         ends.iter().map(|(_, edge)| (*edge, length(project, trimmed.over(*edge)))).collect();
     let fact = english::check::overhang(&over);
     let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
-    let end = hand::easy(project.units());
+    let end = hand::easy(project.units()).max(up_to_ruler(project, least.nm()));
     let help = if axis.along(layer) == Along::Centre && layer.count() == 1 {
         let side = length(project, axis.extent(trimmed.target)) + end * 2;
         let word = if layer.quarter_turns.is_multiple_of(2) == (axis == Axis::Across) { "wide" } else { "high" };
@@ -65,5 +72,36 @@ fn little(project: &Project, id: LayerId, trimmed: &Trimmed) -> Option<Finding> 
         .also(layer.trim_flush.as_ref()?.span, format!("trimmed level with {the_target}"))
         .plainly(format!("{the_layer} has only {fact} of {the_target}, where a hand needs {least} to trim"))
         .help(help),
+    )
+}
+
+/// A strip at a slant that reaches the outline all along its end, but by less than it may be laid aside and
+/// cut short.
+fn little_at_a_slant(project: &Project, id: LayerId, onto: Onto, strips: &[Strip]) -> Option<Finding> {
+    let design = &project.design;
+    let layer = design.layer(id);
+    // An end that is short is said by its own rule, with the length that mends both.
+    if strips.iter().any(|strip| strip.short().next().is_some()) {
+        return None;
+    }
+    let ends: Vec<_> = strips.iter().flat_map(Strip::little).collect();
+    let worst = ends.iter().min_by_key(|end| end.over - end.least)?;
+    let sides = super::slanted::sides(ends.iter().copied());
+    let fact = format!("{} over at the {sides}", about(project, worst.over.max(0)));
+    let (the_layer, the_target) = (the_layer(design, id), the_ground(design, onto));
+    let least = up_to_ruler(project, worst.least);
+    let spare = spare(project, strips);
+    let (long, both) = length_for(project, id, strips, spare);
+    let ends = if both { " at each end" } else { "" };
+    Some(
+        Finding::warning(
+            RULE.code,
+            design.piece(layer.piece).size_span,
+            format!("{the_layer} leaves too little to trim at the edge of {the_target}"),
+            fact.clone(),
+        )
+        .also(layer.trim_flush.as_ref()?.span, format!("trimmed level with {the_target}"))
+        .plainly(format!("{the_layer} has only {fact} of {the_target}, where a hand needs {least} to trim"))
+        .help(format!("make it {long} long, which leaves {spare}{ends}")),
     )
 }

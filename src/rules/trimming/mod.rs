@@ -3,5 +3,6 @@
 mod ends;
 pub mod little_to_trim;
 pub mod short_of_its_edge;
+mod slanted;
 pub mod trimmed_away;
 pub mod trimmed_too_late;

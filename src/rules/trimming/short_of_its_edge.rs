@@ -1,11 +1,13 @@
 //! A layer to be trimmed flush does not reach the edge it is trimmed to.
 
 use super::ends::{Trimmed, each_trimmed};
-use crate::design::model::{Along, LayerId};
+use super::slanted::{Strip, each_slanted, length_for, sides, spare};
+use crate::design::model::{Along, LayerId, Onto};
 use crate::diagnostic::{Finding, Severity};
 use crate::geometry::Edge;
 use crate::length::Length;
 use crate::project::Project;
+use crate::rules::outlines::about;
 use crate::rules::tell::{Axis, ground_span, length, the_ground, the_layer};
 use crate::rules::{Rule, hand};
 use crate::words::english;
@@ -21,12 +23,15 @@ pub static RULE: Rule = Rule {
 };
 
 fn check(project: &Project) -> Vec<Finding> {
-    each_trimmed(project)
-        .filter_map(|(id, trimmed)| {
-            let (axis, short) = short(project, &trimmed)?;
-            Some(tell(project, id, &trimmed, axis, &short))
-        })
-        .collect()
+    let straight = each_trimmed(project).filter_map(|(id, trimmed)| {
+        let (axis, short) = short(project, &trimmed)?;
+        Some((id, tell(project, id, &trimmed, axis, &short)))
+    });
+    let slanted =
+        each_slanted(project).filter_map(|(id, onto, strips)| Some((id, tell_at_a_slant(project, id, onto, &strips)?)));
+    let mut found: Vec<(LayerId, Finding)> = straight.chain(slanted).collect();
+    found.sort_by_key(|(id, _)| *id);
+    found.into_iter().map(|(_, finding)| finding).collect()
 }
 
 /// The ends that were meant to reach and do not. Where one end is trimmed, the other may stop
@@ -81,4 +86,34 @@ fn tell(project: &Project, id: LayerId, trimmed: &Trimmed, axis: Axis, short: &[
         finding = finding.also(span, format!("{the_target} is {room} {}", axis.measure()));
     }
     finding
+}
+
+/// A strip at a slant that leaves some of the target bare at an end.
+fn tell_at_a_slant(project: &Project, id: LayerId, onto: Onto, strips: &[Strip]) -> Option<Finding> {
+    let design = &project.design;
+    let layer = design.layer(id);
+    let piece = design.piece(layer.piece);
+    let ends: Vec<_> = strips.iter().flat_map(Strip::short).collect();
+    let most = ends.iter().map(|end| -end.over).max()?;
+    let fact = format!("{} short at the {}", about(project, most), sides(ends.iter().copied()));
+    let (the_layer, the_target) = (the_layer(design, id), the_ground(design, onto));
+    let spare = spare(project, strips);
+    let (long, both) = length_for(project, id, strips, spare);
+    let ends = if both { " at each end" } else { "" };
+    let mut finding = Finding::error(
+        RULE.code,
+        piece.size_span,
+        format!("{the_layer} does not reach the edge of {the_target} that it is trimmed to"),
+        fact.clone(),
+    )
+    .plainly(format!("{the_layer} is to be trimmed level with {the_target}, but measured along it, it is {fact}"))
+    .help(format!("make it {long} long, which leaves {spare} to trim{ends}"));
+    if let Some(flush) = &layer.trim_flush {
+        finding = finding.also(flush.span, format!("trimmed level with {the_target}"));
+    }
+    if let Some(span) = ground_span(design, onto).filter(|span| *span != piece.size_span) {
+        let size = project.layout.rect(layer.face, onto).size(length(project, 0).unit());
+        finding = finding.also(span, format!("{the_target} is {size}"));
+    }
+    Some(finding)
 }

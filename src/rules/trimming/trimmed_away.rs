@@ -1,10 +1,12 @@
 //! A layer lies wholly beside what it is trimmed to, so that nothing of it is left.
 
-use super::ends::trimmed;
+use super::slanted::{lies_aslant, target};
+use crate::design::model::{LayerId, Onto};
 use crate::diagnostic::{Finding, Severity};
-use crate::geometry::Edge;
+use crate::geometry::{Edge, Rect, TOLERANCE};
 use crate::project::Project;
 use crate::rules::Rule;
+use crate::rules::outlines::{bounds, up_to_ruler};
 use crate::rules::tell::{length, the_ground, the_layer};
 
 /// The rule.
@@ -21,16 +23,18 @@ fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
     let mut findings = Vec::new();
     for id in design.layer_ids() {
-        let Some(trimmed) = trimmed(project, id) else { continue };
-        if project.layout.placed(id).trimmed.iter().all(Option::is_some) {
+        let layer = design.layer(id);
+        let Some(onto) = layer.trim_flush.as_ref().map(|flush| flush.value) else { continue };
+        let placed = project.layout.placed(id);
+        let slivers = || placed.laid.iter().all(|laid| laid.shown.holds_disc(TOLERANCE));
+        let aslant = lies_aslant(project, id, onto);
+        if placed.trimmed.iter().all(Option::is_some) && (!aslant || slivers()) {
             continue;
         }
-        let layer = design.layer(id);
-        let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
+        let (the_layer, the_target) = (the_layer(design, id), the_ground(design, onto));
         // The edge it lies beside, and how far it must come back to lie on it with its whole side.
-        let (edge, over) =
-            Edge::ALL.map(|edge| (edge, trimmed.over(edge))).into_iter().max_by_key(|e| e.1).unwrap_or((Edge::Left, 0));
-        let back = length(project, over);
+        let (edge, over) = beside(project, id, onto, aslant);
+        let back = if aslant { up_to_ruler(project, over) } else { length(project, over) };
         findings.push(
             Finding::error(
                 RULE.code,
@@ -47,4 +51,15 @@ fn check(project: &Project) -> Vec<Finding> {
         );
     }
     findings
+}
+
+/// The edge of what a layer is trimmed to that it lies farthest past, and by how much.
+fn beside(project: &Project, id: LayerId, onto: Onto, aslant: bool) -> (Edge, i64) {
+    let placed = project.layout.placed(id);
+    let target = if aslant { bounds(&target(project, id, onto)) } else { None };
+    let target = target.unwrap_or_else(|| project.layout.rect(placed.face, onto));
+    let gone = placed.laid.iter().filter(|laid| !laid.shown.holds_disc(TOLERANCE)).map(|laid| laid.outline.bounds());
+    let block = if aslant { gone.reduce(Rect::hull).unwrap_or(placed.block) } else { placed.block };
+    let past = Edge::ALL.map(|edge| (edge, -target.border(block, edge)));
+    past.into_iter().max_by_key(|past| past.1).unwrap_or((Edge::Left, 0))
 }
