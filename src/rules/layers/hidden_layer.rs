@@ -69,8 +69,8 @@ fn thin(project: &Project, own: &Region, seen: &Region, id: LayerId) -> Option<S
         return None;
     }
     let fine = Length::either(project.units(), Length::inch(1, 32), Length::new(500_000, Unit::Millimetre)).nm();
-    let widest = (1..).map(|step| step * fine).take_while(|width| *width < least);
-    let widest = widest.into_iter().find(|width| !seen.holds_disc(width + TOLERANCE)).unwrap_or(least);
+    let mut widths = (1..).map(|step| step * fine).take_while(|width| *width < least);
+    let widest = widths.find(|width| !seen.holds_disc(width + TOLERANCE)).unwrap_or(least);
     Some(format!("no more than {} of it shows anywhere", length(project, widest)))
 }
 
