@@ -226,7 +226,8 @@ fn pages_of_a_whole_card() {
         assert!(page.contains(&tight(wanted)), "{wanted}\n{words}");
     }
     // Steps stand under their side, in the order of the work.
-    let order = ["Put together first", "The front", "The inside", "The back", "The envelope"];
+    let order =
+        ["Put together first", "The front", "Decorating", "The inside", "Decorating", "The back", "The envelope"];
     let parts = handout::compose(&project, None).together.unwrap().parts;
     assert_eq!(parts.iter().map(|part| part.title).collect::<Vec<_>>(), order.map(Some));
     let start = page.find(&tight("Putting it together")).expect("the steps");

@@ -53,11 +53,15 @@ fn page(rule: &Rule) -> String {
     for line in rule.page.lines() {
         if let Some(kind) = line.strip_prefix("```") {
             fenced = !fenced;
-            let caption = match kind.trim() {
-                "yaml fails" => "Wrong:",
-                "yaml sound" => "Right:",
-                "text" => "The report:",
-                _ => continue,
+            let kind = kind.trim();
+            let caption = match kind {
+                "yaml fails" => "Wrong:".to_owned(),
+                "yaml sound" => "Right:".to_owned(),
+                "text" => "The report:".to_owned(),
+                _ => match kind.strip_prefix("svg ") {
+                    Some(name) => format!("The drawing {name}:"),
+                    None => continue,
+                },
             };
             let blank = if out.ends_with("\n\n") { "" } else { "\n" };
             let _ = write!(out, "{blank}{caption}\n\n");
