@@ -7,6 +7,7 @@ mod generated;
 mod outlines;
 mod read;
 mod reference;
+mod settled;
 
 use fixture::{FIRST, SECOND, lantern_row};
 use std::sync::LazyLock;
@@ -37,7 +38,7 @@ pub(crate) fn figures(project: &Project) -> Vec<Scene> {
     }
     scenes.extend(small::blank_card(project, 20));
     scenes.push(small::print_bars());
-    scenes.push(small::legend());
+    scenes.extend([false, true].map(small::legend));
     scenes
 }
 

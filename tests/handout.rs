@@ -8,6 +8,7 @@ use std::sync::LazyLock;
 
 use crate::support::{demo, editions_at, sound};
 use oracles::{Page, Sheet, Word, faces, pages, text_of, true_faults};
+use trimwright::drawing::scene::Role;
 use trimwright::handout;
 use trimwright::pipeline;
 use trimwright::project::Project;
@@ -318,4 +319,32 @@ fn a_crowd_of_papers_and_pieces_flows_onto_more_pages() {
         let size = piece.size.numbers(project.units()).replace(" x ", " × ");
         assert!(text.contains(&size), "{}: {size}", piece.name);
     }
+}
+
+#[test]
+fn the_legend_names_every_line_of_the_steps() {
+    let legend = |fold: &str, inside: &str| {
+        let project = sound(&format!(
+            "title: Any\nmonth: 2027-01\ncards: 1\nunits: inch\ncard: {{size: 2 x 5 in, fold: {fold}, from: white}}\n\
+             papers: {{white: {{sheets: 2 of letter}}}}\npieces: {{tag: {{size: 1 x 1 in, from: white}}}}\n\
+             front: [{{place: tag, centre: both ways, glue: tape}}]\n{inside}"
+        ));
+        let pages = handout::compose(&project, None).together.expect("steps");
+        let steps = pages.preparing.iter().chain(pages.parts.iter().flat_map(|part| &part.steps));
+        let drawn: Vec<_> = steps.filter_map(|step| step.scene.clone()).collect();
+        let legend = pages.legend.expect("a legend");
+        for role in [Role::Fold, Role::Valley] {
+            let is_drawn = drawn.iter().any(|scene| scene.has(role));
+            assert_eq!(legend.has(role), is_drawn, "{fold} {inside}: {role:?}");
+        }
+        legend
+    };
+    let inside = "inside: [{place: tag, as: inner tag, panel: middle, centre: both ways, glue: tape}]\n";
+    let plain = legend("side", "");
+    assert!(!plain.has(Role::Valley) && plain.alt.ends_with("a score and fold."), "{}", plain.alt);
+    assert!(!legend("gate", "").has(Role::Valley));
+    // From the inside the folds of a gate go away from the one who looks at it.
+    assert!(legend("gate", inside).has(Role::Valley));
+    let both = legend("{accordion: 3}", "");
+    assert!(both.has(Role::Valley) && both.alt.ends_with("a line of dashes a score and valley fold."), "{}", both.alt);
 }

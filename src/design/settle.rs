@@ -203,7 +203,11 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         return None;
     }
     let sized = card.as_ref().and_then(|card| Some((card.size?.0, card.fold?)));
-    let front = desk.front(&layers, first, Room { pieces: pieces.as_deref(), card: sized });
+    let front = desk.front(
+        &layers,
+        first,
+        Room { pieces: pieces.as_deref(), card: sized, envelope: envelope.as_ref().and_then(Option::as_ref) },
+    );
     let notes = desk.notes(top.get("notes"), &layers);
     let leftovers = desk.leftovers(top.get("leftovers"), &paper_names);
     let supplies = desk.texts(top.get("supplies"));

@@ -45,6 +45,25 @@ pub struct Scene {
     pub items: Vec<Item>,
 }
 
+impl Scene {
+    /// Whether anything in it stands for this.
+    #[must_use]
+    pub fn has(&self, wanted: Role) -> bool {
+        fn stands(item: &Item, wanted: Role) -> bool {
+            match item {
+                Item::Path { role, .. }
+                | Item::Shape { role, .. }
+                | Item::Strokes { role, .. }
+                | Item::Circles { role, .. }
+                | Item::Box { role, .. } => *role == wanted,
+                Item::Text { .. } => false,
+                Item::Lens { items, .. } => items.iter().any(|item| stands(item, wanted)),
+            }
+        }
+        self.items.iter().any(|item| stands(item, wanted))
+    }
+}
+
 /// One thing drawn.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[serde(tag = "kind", rename_all = "kebab-case")]

@@ -4,7 +4,7 @@ use crate::design::model::{PaperId, VersionId};
 use crate::drawing::canvas::extent;
 use crate::drawing::figures::view::View;
 use crate::drawing::figures::{self, Room};
-use crate::drawing::scene::Scene;
+use crate::drawing::scene::{Role, Scene};
 use crate::project::Project;
 
 /// Papers that the cut list sets side by side.
@@ -66,7 +66,7 @@ pub(super) fn print_bars() -> Scene {
     figures::small::print_bars()
 }
 
-/// What a cut and a fold look like.
-pub(super) fn legend() -> Scene {
-    figures::small::legend()
+/// What a cut and a fold look like; both kinds of fold where one of the pictures has the second.
+pub(super) fn legend<'s>(mut pictures: impl Iterator<Item = &'s Scene>) -> Scene {
+    figures::small::legend(pictures.any(|scene| scene.has(Role::Valley)))
 }

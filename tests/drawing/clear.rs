@@ -1,12 +1,18 @@
 //! The faults of a crowded figure, looked for by box: a label on a label, a flag on a number or on a
 //! cut that is not its own, a cut without its flag, a piece without its label.
 
+use super::fixture::{SHEET, Sheet, lantern_row};
 use super::{figures, texts};
+use std::sync::mpsc;
+use std::thread;
+use std::time::Duration;
 use trimwright::cutting::plan::Use;
+use trimwright::design::model::Pattern;
 use trimwright::drawing::area::Area;
 use trimwright::drawing::canvas::text_area;
 use trimwright::drawing::figures::sheet::sheet;
 use trimwright::drawing::scene::{At, Item, Lettering, Role, Scene};
+use trimwright::geometry::Edge;
 use trimwright::project::Project;
 
 /// Shared edges and rounding are no overlap.
@@ -67,6 +73,28 @@ pub(crate) fn diagram(project: &Project, index: usize) {
         let is_named = said.iter().any(|(label, text)| *text == ring && area.contains(*label))
             || dots.iter().any(|dot| area.holds(*dot));
         assert!(is_named, "{}: {ring} at {:?} has no label", scene.name, part.rect);
+    }
+}
+
+/// A low sheet of one-way paper, such as a kept leftover: its arrow is longer than the sheet is high, and has
+/// its place all the same.
+#[test]
+fn a_sheet_lower_than_its_arrow_is_drawn() {
+    for (width, height, slice, count) in [(32, 4, 8, 3), (8, 2, 4, 1), (2, 1, 1, 1), (96, 8, 8, 11)] {
+        let mut low = Sheet::new(1, width, height, 0);
+        let cut = low.cut(&[SHEET], Edge::Left, slice, &[count]);
+        low.piece(&cut[0], 3, 0);
+        let mut project = lantern_row();
+        project.design.papers[1].edge_strip = None;
+        project.plan.sheets = vec![low.done()];
+        assert_eq!(project.design.papers[1].pattern, Pattern::OneWay);
+        // A search for room that does not end would hang here.
+        let (done, drawn) = mpsc::channel();
+        let scene = project.clone();
+        thread::spawn(move || done.send(sheet(&scene, 0)));
+        let scene = drawn.recv_timeout(Duration::from_secs(60)).expect("drawn").expect("a diagram");
+        assert!(scene.has(Role::Up) && scene.has(Role::UpHead), "{width} x {height}");
+        diagram(&project, 0);
     }
 }
 

@@ -174,6 +174,11 @@ fn windowed() -> Project {
 
 /// Name and project of every picture of a front.
 fn fronts() -> Vec<(&'static str, Project)> {
+    by_hand().into_iter().chain(super::settled::fronts()).collect()
+}
+
+/// Those whose design is written out here.
+fn by_hand() -> Vec<(&'static str, Project)> {
     let fishtail = End::Fishtail { depth: e(3) };
     let row = |count, gap| Arrangement::Row { count, gap: len(gap) };
     let mut turned = centred("strip", 1);
@@ -354,6 +359,7 @@ fn others() -> Vec<(&'static str, Scene)> {
         ("finish-diamond", finished(Form::Diamond, 12, 10)),
         ("finish-ends", finished(ended, 6, 16)),
         ("finish-rounded", finished(Form::Rounded { radius: e(1), corners: vec![Corner::UpperLeft] }, 12, 10)),
+        ("finish-drawn", super::settled::followed()),
         ("finish-circle", finished(Form::Circle, 10, 10)),
         ("finish-window", finish(&windowed(), PieceId(2)).expect("a window")),
         ("step-overhang", drawn(&unit(), 0)),

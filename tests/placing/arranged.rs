@@ -1,7 +1,7 @@
 //! Copies of one piece: even gaps, steps, triangles, pinwheels, mirrored: worked by hand in sixteenths of
 //! an inch on a front of 68 x 88 of them.
 
-use super::{copies_are, inch, inches, laid, outlines};
+use super::{copies_are, found, inch, inches, laid, outlines};
 use trimwright::geometry::{Point, Polygon};
 
 /// A tile of 16 x 12, a mat of 64 x 80, and a strip of 16 x 48.
@@ -38,6 +38,21 @@ fn even_gaps_divide_what_the_copies_lie_on_as_it_lies() {
                  - {place: tile, turned: quarter right, row: {count: 3, gap: even}, centre: up and down, glue: tape}\n";
     let project = laid(&inches(PIECES, front));
     copies_are(&project, "tile", &[[5, 36, 12, 16], [28, 36, 12, 16], [51, 36, 12, 16]]);
+}
+
+#[test]
+fn even_gaps_divide_the_faces_of_an_envelope() {
+    // (92 - 3 x 16) / 4 = 11 on the front, 92 wide; on the flap, 92 x 32, (92 - 2 x 16) / 3 = 20 across and
+    // (32 - 12) / 2 = 10 down.
+    let front = "  - {place: mat, centre: both ways, glue: tape}\nenvelope:\n  size: 5 3/4 x 4 1/2 in\n  flap: 2 in\n  \
+                 front:\n    - {place: tile, row: {count: 3, gap: even}, bottom: 1/4 in, glue: tape}\n  \
+                 on the flap:\n    - {place: tile, as: flap tile, grid: {columns: 2, rows: 1, gap: even}, glue: tape}\n";
+    let project = laid(&inches(PIECES, front));
+    copies_are(&project, "tile", &[[11, 4, 16, 12], [38, 4, 16, 12], [65, 4, 16, 12]]);
+    copies_are(&project, "flap tile", &[[20, 10, 16, 12], [56, 10, 16, 12]]);
+    // Larger copies than the face has room for are refused as on the card.
+    let crowded = front.replace("count: 3", "count: 6");
+    assert_eq!(found(&inches(PIECES, &crowded)), ["no-room-for-gaps@28"]);
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use super::desk::{Desk, Field, Fields};
 use super::pieces::MOST_COPIES;
-use crate::design::model::{Arrangement, Face, Fold, Layer, Onto, Piece, PieceId, Pivot};
+use crate::design::model::{Arrangement, Envelope, Face, Fold, Layer, Onto, Piece, PieceId, Pivot};
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
 use crate::length::{Length, Size};
@@ -26,6 +26,8 @@ pub(super) struct Room<'r> {
     pub(super) pieces: Option<&'r [Piece]>,
     /// The size of the folded front, and where it folds.
     pub(super) card: Option<(Size, Fold)>,
+    /// The envelope, where it has one that could be read.
+    pub(super) envelope: Option<&'r Envelope>,
 }
 
 /// What a layer lies on, while layers are settled.
@@ -38,7 +40,13 @@ pub(super) struct Ground<'r> {
 }
 
 impl Ground<'_> {
-    /// Its size; none where it is not a single thing or not known.
+    /// Whether it is several copies, which have no one size.
+    fn is_several(&self) -> bool {
+        let Onto::Layer(layer) = self.onto else { return false };
+        self.before.get(layer.0).is_some_and(|below| below.as_ref().is_some_and(|below| below.count() > 1))
+    }
+
+    /// Its size; none where it is several copies, or not known since it could not be read.
     fn size(&self) -> Option<Size> {
         match self.onto {
             Onto::Layer(layer) => {
@@ -47,15 +55,17 @@ impl Ground<'_> {
                 (layer.count() == 1).then(|| piece.size.turned(layer.quarter_turns))
             }
             Onto::Card => {
-                let (size, fold) = self.room.card?;
+                let (card, envelope) = (self.room.card, self.room.envelope);
                 match self.face {
-                    Face::Front | Face::Back => Some(size),
-                    Face::Inside(None) => Some(fold.flat(size)),
+                    Face::Front | Face::Back => card.map(|(size, _)| size),
+                    Face::Inside(None) => card.map(|(size, fold)| fold.flat(size)),
                     Face::Inside(Some(panel)) => {
+                        let (size, fold) = card?;
                         let panels = fold.panels(size);
                         panels.get(panel as usize).map(|panel| panel.size(size.width.unit()))
                     }
-                    Face::EnvelopeFront | Face::EnvelopeFlap => None,
+                    Face::EnvelopeFront => envelope.map(|envelope| envelope.size),
+                    Face::EnvelopeFlap => envelope.and_then(|own| Some(Size::new(own.size.width, own.flap?))),
                 }
             }
         }
@@ -276,15 +286,15 @@ impl<'a> Desk<'a> {
         }
         let pieces = ground.room.pieces?;
         let Some(room) = ground.size() else {
-            if ground.room.card.is_some() {
+            if ground.is_several() {
                 self.note(
                     Finding::error(
                         "no-room-for-gaps",
                         span,
                         "even gaps need one thing to lie on",
-                        "what these lie on is several copies, or has no size",
+                        "what these lie on is several copies",
                     )
-                    .help("lay them on the card or on 1 single layer, or write the gap as a length")
+                    .help("lay them on the card, its envelope or 1 single layer, or write the gap as a length")
                     .plainly("Even gaps divide the room on one thing; several copies of it have no one size."),
                 );
             }

@@ -109,17 +109,25 @@ pub fn print_bars() -> Scene {
     canvas.finish("print-bars".to_owned(), Some(10), words::print_bars().to_owned(), frame)
 }
 
-/// The legend of lines: what a cut and what a score and fold look like.
+/// The legend of lines: what a cut and what a score and fold look like; where folds go both ways, a mountain
+/// and a valley.
 #[must_use]
-pub fn legend() -> Scene {
+pub fn legend(both_ways: bool) -> Scene {
     let mut canvas = Canvas::new();
     let (long, gap) = (12_000 * UM, 2500 * UM);
     let cap = text::cap_height(Lettering::Small);
-    let mut x = 0;
-    for (role, word) in [(Role::Cut, words::cut()), (Role::Fold, words::score_and_fold())] {
-        canvas.line(role, At::new(x, 0), At::new(x + long, 0));
-        let area = canvas.text(Lettering::Small, At::new(x + long + gap, cap / 2), Anchor::Start, word);
-        x = area.right + 6000 * UM;
+    let folds: &[(Role, &str)] = if both_ways {
+        &[(Role::Fold, words::score_and_fold_mountain()), (Role::Valley, words::score_and_fold_valley())]
+    } else {
+        &[(Role::Fold, words::score_and_fold())]
+    };
+    let (mut x, mut y) = (0, 0);
+    for (role, word) in [(Role::Cut, words::cut())].into_iter().chain(folds.iter().copied()) {
+        canvas.line(role, At::new(x, y), At::new(x + long, y));
+        let area = canvas.text(Lettering::Small, At::new(x + long + gap, y + cap / 2), Anchor::Start, word);
+        // Three are too wide for a row of their column.
+        if both_ways { y += 5500 * UM } else { x = area.right + 6000 * UM }
     }
-    canvas.finish("legend".to_owned(), None, words::legend().to_owned(), Area::at(0, 0, 1, 1))
+    let name = if both_ways { "legend-both-ways" } else { "legend" };
+    canvas.finish(name.to_owned(), None, words::legend(both_ways).to_owned(), Area::at(0, 0, 1, 1))
 }

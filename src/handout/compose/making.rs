@@ -30,10 +30,15 @@ pub(super) fn pages(project: &Project) -> Option<MakingPages> {
         return None;
     }
     let drawn = parts.iter().flat_map(|part| &part.steps).any(|step| step.scene.is_some());
+    let all = preparing.iter().chain(parts.iter().flat_map(|part| &part.steps));
+    let legend = preparing
+        .iter()
+        .any(|step| step.scene.is_some())
+        .then(|| pictures::legend(all.filter_map(|step| step.scene.as_ref())));
     Some(MakingPages {
         title: words::PUTTING_TOGETHER,
         lead: said(&words::putting_lead(design.cards.value)),
-        legend: preparing.iter().any(|step| step.scene.is_some()).then(pictures::legend),
+        legend,
         preparing,
         parts,
         ticks: (design.cards.value > 1).then(|| Ticks {

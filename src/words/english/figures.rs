@@ -515,8 +515,24 @@ pub const fn score_and_fold() -> &'static str {
     "score and fold"
 }
 
+/// A legend's line of a score that folds toward the one who looks at it.
+#[must_use]
+pub const fn score_and_fold_mountain() -> &'static str {
+    "score and fold: mountain"
+}
+
+/// A legend's line of a score that folds away.
+#[must_use]
+pub const fn score_and_fold_valley() -> &'static str {
+    "score and fold: valley"
+}
+
 /// The legend of lines.
 #[must_use]
-pub const fn legend() -> &'static str {
-    "A continuous line is a cut. A line of dashes and dots is a score and fold."
+pub const fn legend(both_ways: bool) -> &'static str {
+    if both_ways {
+        "A continuous line is a cut. A line of dashes and dots is a score and mountain fold, a line of dashes a score and valley fold."
+    } else {
+        "A continuous line is a cut. A line of dashes and dots is a score and fold."
+    }
 }
