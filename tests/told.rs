@@ -5,7 +5,7 @@ use crate::support::{demos, editions_at, root, run, trimwright};
 use std::collections::BTreeMap;
 use std::path::Path;
 use trimwright::cutting::halves::{Halves, halves};
-use trimwright::design::model::{Design, From, PieceId, PieceKind};
+use trimwright::design::model::{Design, From, Piece, PieceId, PieceKind};
 use trimwright::drawing::figures::sheet::sheet;
 use trimwright::drawing::scene::{Item, Lettering};
 use trimwright::length::{Length, Units, parse_length, parse_size};
@@ -111,8 +111,8 @@ impl Reader<'_> {
                     assert_eq!(all, times * count, "`{said}`");
                 }
             }
-            if what == "the sheet" {
-                let [whole] = table.to_cut.as_slice() else { panic!("the sheet is whole no more") };
+            if let "the sheet" | "the leftover" = what {
+                let [whole] = table.to_cut.as_slice() else { panic!("{what} is whole no more") };
                 lots.push(Lot { count: 1, size: *whole, times });
             } else {
                 let (count, there, size) = self.parts(what);
@@ -166,7 +166,8 @@ impl Reader<'_> {
         for noun in ["part", "parts", "strip", "strips"] {
             given = given.replace(&format!(" {noun}, "), &format!(" {noun}@"));
         }
-        for one in given.split(" and ").flat_map(|some| some.split(", ")).filter(|one| !one.is_empty()) {
+        for one in &things(&given) {
+            let one = one.as_str();
             if one == "the edge strip" {
                 strip = true;
                 continue;
@@ -228,6 +229,19 @@ impl Reader<'_> {
     }
 }
 
+/// The things of a list: "3 mats (2), 1 strip@12 x 5 and the edge strip". What two triangles share is named
+/// after both: "4 rectangles for left sails and right sails (3)".
+fn things(text: &str) -> Vec<String> {
+    let mut things: Vec<String> = Vec::new();
+    for part in text.split(" and ").flat_map(|some| some.split(", ")).filter(|one| !one.is_empty()) {
+        match things.last_mut().filter(|last| last.contains(" for ") && !last.contains('(')) {
+            Some(last) => last.push_str(&format!(" and {part}")),
+            None => things.push(part.to_owned()),
+        }
+    }
+    things
+}
+
 fn waiting(table: &Table, size: Rect) -> usize {
     table.to_cut.iter().filter(|part| **part == size).count()
 }
@@ -271,13 +285,35 @@ fn carry_out(design: &Design, text: &str) -> BTreeMap<String, u32> {
     let mut all: BTreeMap<String, u32> = BTreeMap::new();
     for block in text.split("\n\n").skip(1) {
         let (title, rows) = block.split_once('\n').unwrap_or((block, ""));
-        let Some((name, note)) = title.split_once(": ").filter(|(_, note)| note.contains(" sheet")) else { continue };
-        let (count, rest) = note.split_once(" sheet").expect("how many sheets");
+        if title.ends_with(" instead") {
+            // From here on it is about sheets that the reader may hold instead.
+            break;
+        }
+        // "Dusk: 2 sheets, 12 x 12 in", "Tag paper: 1 leftover of Foam, 2 x 5 in".
+        let Some((name, (count, rest))) = title.split_once(": ").and_then(|(name, note)| {
+            Some((name, note.split_once(' ').filter(|(count, _)| count.parse::<u32>().is_ok())?))
+        }) else {
+            continue;
+        };
         let count: u32 = count.parse().expect("a number");
-        let size = rest.trim_start_matches('s').strip_prefix(", ").expect("a size");
-        let (size, _) = size.split_once(&format!(" {sign}")).expect("a unit");
+        let (what, size) = rest.split_once(", ").expect("a size");
+        let (size, note) = size.split_once(&format!(" {sign}")).expect("a unit");
         let name = name.split_once(" (").map_or(name, |(name, _)| name);
         let paper = design.papers.iter().find(|paper| paper.name.eq_ignore_ascii_case(name)).expect("a paper");
+        let other_word = match what.strip_prefix("leftover").and_then(|what| what.split_once(" of ")) {
+            Some((_, source)) => {
+                let source = design.papers.iter().position(|paper| paper.name.eq_ignore_ascii_case(source));
+                assert_eq!(paper.kept_from.map(|from| from.0), source, "{name}: kept from what it says");
+                // Where what it is kept from is told too, the reader has cut so many.
+                let cut = all.iter().find(|(piece, _)| **piece == paper.name).map_or(count, |(_, cut)| *cut);
+                assert!(cut >= count, "{name}: {count} of {cut}");
+                "the sheet "
+            }
+            None => {
+                assert!(["sheet", "sheets"].contains(&what), "`{what}`");
+                "the leftover "
+            }
+        };
         // The sheet in the hand, its edge strip on it.
         let mut whole = reader.size(size);
         if let Some(strip) = paper.edge_strip.filter(|strip| strip.beside) {
@@ -295,6 +331,7 @@ fn carry_out(design: &Design, text: &str) -> BTreeMap<String, u32> {
                 }
                 continue;
             }
+            assert!(!words.contains(other_word), "{name}: `{words}`");
             let (first, last) = cuts.split_once('-').unwrap_or((&cuts, &cuts));
             let (first, last): (usize, usize) = (first.parse().expect("a number"), last.parse().expect("a number"));
             assert_eq!(first, next, "{name}: the cuts are numbered on");
@@ -306,21 +343,20 @@ fn carry_out(design: &Design, text: &str) -> BTreeMap<String, u32> {
             next = last + 1;
         }
         if next == 1 {
-            // A sheet that is a piece as it is.
+            // A sheet or leftover that is a piece as it is.
+            assert!(!note.contains("cut"), "{name}: nothing is cut");
+            for (piece, number) in said_to_have(design, &said) {
+                let size = (piece.blank().width.nm(), piece.blank().height.nm());
+                assert!(whole == size || whole == (size.1, size.0), "{name}: {size:?} of {whole:?}");
+                assert_eq!(number, count, "{name}: one of each");
+                *all.entry(piece.name.clone()).or_default() += number;
+            }
             continue;
         }
         assert_eq!(table.to_cut, [], "{name}: everything is cut");
         leftovers(&reader, name, &mut table, &left);
-        // "From both sheets you have 8 mats (2) and 8 rails (5). 1 mat (2) to spare."
-        let (_, counts) = said.split_once(" have ").expect("what there is");
-        let (counts, _) = counts.split_once('.').expect("a full stop");
-        let mut told = BTreeMap::new();
-        for one in counts.split(" and ").flat_map(|some| some.split(", ")) {
-            let (number, name) = one.split_once(' ').expect("how many");
-            let ring = name.rsplit_once('(').and_then(|(_, ring)| ring.strip_suffix(')')).expect("a ring");
-            let piece = &design.pieces[ring.parse::<usize>().expect("a ring") - 1];
-            told.insert(piece.name.clone(), number.parse::<u32>().expect("a number"));
-        }
+        let told: BTreeMap<String, u32> =
+            said_to_have(design, &said).into_iter().map(|(piece, number)| (piece.name.clone(), number)).collect();
         for made in table.pieces.values_mut() {
             *made *= count;
         }
@@ -330,6 +366,20 @@ fn carry_out(design: &Design, text: &str) -> BTreeMap<String, u32> {
         }
     }
     all
+}
+
+/// What the reader is said to have: "From both sheets you have 8 mats (2) and 8 rails (5). 1 mat (2) to
+/// spare."
+fn said_to_have<'d>(design: &'d Design, said: &str) -> Vec<(&'d Piece, u32)> {
+    let (_, counts) = said.split_once(" have ").expect("what there is");
+    let (counts, _) = counts.split_once('.').expect("a full stop");
+    let counts = things(counts).into_iter().map(|one| {
+        let (number, name) = one.split_once(' ').expect("how many");
+        let ring = name.rsplit_once('(').and_then(|(_, ring)| ring.strip_suffix(')')).expect("a ring");
+        let piece = &design.pieces[ring.parse::<usize>().expect("a ring") - 1];
+        (piece, number.parse::<u32>().expect("a number"))
+    });
+    counts.collect()
 }
 
 /// The leftovers that the rows number are those listed under them; all else is scrap, which is under
@@ -407,6 +457,14 @@ fn a_reader_of_the_words_alone_cuts_the_demos_right() {
                     .map(|spare| spare.count)
                     .sum();
                 assert_eq!(made[piece], count + spare, "{}: {piece}", path.display());
+            }
+            // What other sheets give is told as plainly; each of these stands for its paper alone.
+            for instead in told.split(" instead\n").skip(1) {
+                let given = carry_out(&project.design, instead);
+                assert!(!given.is_empty(), "{}: {instead}", path.display());
+                for (piece, count) in given {
+                    assert!(count >= 1 && count <= made[&piece], "{}: {count} {piece}", path.display());
+                }
             }
             // Other ways are told as plainly, each whole unless a paper is cut as before.
             let others = printed(&root(), &path.to_string_lossy(), &["--alternatives", "4", units[0], units[1]]);

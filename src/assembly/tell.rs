@@ -193,7 +193,7 @@ pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
     let text = format!("{} {}", size.numbers(design.units), design.units.sign());
     let count = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
     let source = paper.kept_from.map(|source| design.paper(source).name.as_str());
-    cutting::sheet_note(count, &text, pattern_word(paper.pattern), source)
+    cutting::sheet_note(count, &text, pattern_word(paper.pattern), source, !sheet.cuts.is_empty())
 }
 
 /// The smallest sheet that a sheet's rows still serve, as the paper's sheets are stated: an edge

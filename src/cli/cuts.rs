@@ -187,11 +187,11 @@ fn sheet_text(text: &mut String, design: &Design, plan: &CutPlan, index: usize, 
     }
     let sheets = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
     let totals: Vec<_> = sheet.pieces().into_iter().map(|(piece, count)| (piece, count * sheets)).collect();
-    let pieces = tell::named_counts(design, &totals);
+    let pieces = tell::cut_counts(design, &totals);
     let mut have = cutting::you_have(sheets, sheet.kept, &pieces);
     let spares = plan.spares_after(design, &[index]);
     if !spares.is_empty() {
-        have = have.text(" ").then(cutting::to_spare(&tell::named_counts(design, &spares)));
+        have = have.text(" ").then(cutting::to_spare(&tell::cut_counts(design, &spares)));
     }
     wrap(text, "", &have.to_plain());
     let left = plan.leftovers();

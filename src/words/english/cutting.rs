@@ -228,9 +228,9 @@ fn again(times: u32) -> String {
 }
 
 /// What a sheet is, beside its name: "1 sheet, 12 x 12 in, one-way"; or a leftover that another paper
-/// keeps: "1 leftover of Tide, 4 x 5 1/2 in, one-way".
+/// keeps: "1 leftover of Tide, 4 x 5 1/2 in, one-way". Several are cut alike, unless they are pieces as they are.
 #[must_use]
-pub fn sheet_note(count: u32, size: &str, pattern: Pattern, kept_from: Option<&str>) -> Line {
+pub fn sheet_note(count: u32, size: &str, pattern: Pattern, kept_from: Option<&str>, is_cut: bool) -> Line {
     let what = match kept_from {
         Some(source) => format!("{} of {}, ", counted(count, "leftover"), capital(source)),
         None => format!("{}, ", counted(count, "sheet")),
@@ -241,7 +241,7 @@ pub fn sheet_note(count: u32, size: &str, pattern: Pattern, kept_from: Option<&s
         Pattern::TwoWay => line.text(", two-way"),
         Pattern::Any => line,
     };
-    if count > 1 { line.text(", cut alike") } else { line }
+    if count > 1 && is_cut { line.text(", cut alike") } else { line }
 }
 
 /// A pattern's direction, as the words need it.
