@@ -222,9 +222,11 @@ impl<'a> Figure<'a> {
         let height = 14_000 * UM;
         // In the flags' column where that is free, else further left.
         let mut x = self.area.left - LEFT + 3200 * UM;
+        let lowest = self.area.bottom + 6000 * UM - height;
         loop {
-            let mut top = self.area.top + 4000 * UM;
-            while top + height <= self.area.bottom + 6000 * UM {
+            // A low sheet is shorter than the arrow, which then reaches past its top.
+            let mut top = lowest.min(self.area.top + 4000 * UM);
+            while top <= lowest {
                 let room = Area::at(x - 3000 * UM, top, 6000 * UM, height);
                 if self.canvas.is_free(room, 600 * UM) {
                     put_up(&mut self.canvas, At::new(x, top), words::up());
