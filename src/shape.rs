@@ -10,12 +10,14 @@
 
 mod fault;
 mod finish;
+mod hands;
 mod orient;
 mod outline;
 mod round;
 
 pub use fault::ShapeFault;
 pub use finish::{Finish, Spot};
+pub use hands::Image;
 pub use round::{CHORD_ERROR, LARGEST_ROUND};
 
 use crate::geometry::{Comparison, Corner, Edge, Point, Polygon, Rect, Region, Relation, distance, relation};

@@ -1,6 +1,11 @@
 //! Reports: how findings are shown, and that every rule's page tells the truth.
 
 mod cases;
+mod gluing;
+mod greeting;
+mod hands;
+mod kite;
+mod making;
 mod pages;
 mod papers;
 mod readback;
