@@ -173,6 +173,15 @@ impl Writer {
     fn piece(&mut self, number: usize) {
         let mut own = [4 + self.dice.of(16), 4 + self.dice.of(16)];
         self.line(1, &format!("p{number}:"));
+        if !self.with_windows.is_empty() && self.dice.chance(2) {
+            let frame = self.with_windows[self.dice.of(self.with_windows.len())];
+            // As small as the smallest window; now and then larger than any.
+            own = if self.dice.chance(8) { own } else { [2, 2] };
+            let size = self.size(own);
+            self.line(2, &format!("size: {size}\n    from: window of p{frame}"));
+            self.pieces.push(own);
+            return;
+        }
         let square = self.dice.chance(4);
         if square {
             own[1] = own[0];
@@ -193,10 +202,6 @@ impl Writer {
         let from = match self.dice.of(12) {
             0 => "scene".to_owned(),
             1 => "slip".to_owned(),
-            2 | 3 if !self.with_windows.is_empty() => {
-                let frame = self.with_windows[self.dice.of(self.with_windows.len())];
-                format!("window of p{frame}")
-            }
             4..=6 => "white".to_owned(),
             7 | 8 if self.versions => {
                 self.varying.push(number);
@@ -215,11 +220,10 @@ impl Writer {
             self.line(2, &format!("by: {by}\n    margin: {margin}"));
         }
         // Now and then a window that cannot be cut, to be refused.
-        if is_rectangle && !related && own.iter().all(|side| *side > 8) || self.dice.chance(40) {
-            if self.dice.chance(2) {
-                self.window(&margin);
-                self.with_windows.push(number);
-            }
+        let has_room = is_rectangle && !related && own.iter().all(|side| *side > 8);
+        let is_cut = (has_room || self.dice.chance(40)) && self.dice.chance(2);
+        if is_cut && self.window(&margin) {
+            self.with_windows.push(number);
         }
         match self.dice.of(8) {
             0 => self.line(2, "stamp: hello"),
@@ -232,7 +236,8 @@ impl Writer {
         self.pieces.push(own);
     }
 
-    fn window(&mut self, near: &str) {
+    /// A window; whether anything that is small enough can be cut from what it leaves.
+    fn window(&mut self, near: &str) -> bool {
         let sides = [2 + self.dice.of(3), 2 + self.dice.of(3)];
         let (size, left) = (self.size(sides), self.short(3));
         let place = match self.dice.of(3) {
@@ -242,6 +247,7 @@ impl Writer {
         };
         let form = self.dice.one(&["", ", shape: diamond", ", shape: oval, by: die", ", by: punch"]);
         self.line(2, &format!("window:\n      - {{size: {size}, {place}{form}}}"));
+        !form.contains("shape")
     }
 
     /// A shape, or none; whether it is round, so that only a die or punch cuts it.

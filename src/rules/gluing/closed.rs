@@ -31,7 +31,7 @@ fn folded(card: &Card, panel: u32, region: &Region) -> Region {
     match card.fold {
         Fold::None => region.clone(),
         // The back of what lies over it; the panel behind it lies as it is seen.
-        Fold::Side | Fold::Accordion { .. } if panel % 2 == 0 => over(Mirror::LeftToRight),
+        Fold::Side | Fold::Accordion { .. } if panel.is_multiple_of(2) => over(Mirror::LeftToRight),
         Fold::Top if panel == 0 => over(Mirror::TopToBottom),
         Fold::Gate if panel == 0 => over(Mirror::LeftToRight),
         Fold::Gate if panel == 2 => over(Mirror::LeftToRight).moved(front.right - width, 0),
