@@ -11,6 +11,7 @@
 mod drawn;
 mod fault;
 mod finish;
+mod hands;
 mod orient;
 mod outline;
 mod round;
@@ -18,6 +19,7 @@ mod round;
 pub use drawn::{DRAWN_WIDTH, Drawn, DrawnFault, LARGEST_DRAWING, drawn};
 pub use fault::ShapeFault;
 pub use finish::{Finish, Spot};
+pub use hands::Image;
 pub use round::{CHORD_ERROR, LARGEST_ROUND};
 
 use crate::geometry::{Comparison, Corner, Edge, Point, Polygon, Rect, Region, Relation, distance, relation};

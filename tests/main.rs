@@ -9,6 +9,7 @@ mod house;
 mod other_ways;
 mod placing;
 mod printed;
+mod random;
 mod reading;
 mod reports;
 mod sample;

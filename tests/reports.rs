@@ -1,7 +1,12 @@
 //! Reports: how findings are shown, and that every rule's page tells the truth.
 
 mod cases;
+mod gluing;
+mod greeting;
+mod hands;
+mod kite;
 mod laws;
+mod making;
 mod outlines;
 mod pages;
 mod papers;

@@ -1,7 +1,7 @@
 //! The README's pictures: made from the demos, compared byte for byte.
 
 use crate::support::{demo, editions_at, root};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use trimwright::design::model::VersionId;
 use trimwright::edition::bundle;
 use trimwright::handout;
@@ -14,6 +14,10 @@ fn project(name: &str) -> Project {
     editions_at(&demo(name), name).into_iter().next().expect("an edition")
 }
 
+fn front(folder: &Path, name: &str, project: &Project) -> (PathBuf, Vec<u8>) {
+    (folder.join(format!("{name}-front.png")), bundle::front_png(project, VersionId(0)).expect("a front"))
+}
+
 #[test]
 fn sample_pictures_are_what_the_program_makes() {
     let folder = root().join("output/sample");
@@ -24,8 +28,10 @@ fn sample_pictures_are_what_the_program_makes() {
         for (number, page) in pages.into_iter().enumerate().take(3) {
             pictures.push((folder.join(format!("{name}-page-{}.png", number + 1)), page));
         }
-        let front = bundle::front_png(&project, VersionId(0)).expect("a front");
-        pictures.push((folder.join(format!("{name}-front.png")), front));
+        pictures.push(front(&folder, name, &project));
+    }
+    for name in ["kite-weather", "garden-trellis", "eight-gardens", "frost-window"] {
+        pictures.push(front(&folder, name, &project(name)));
     }
     if std::env::var_os("UPDATE_SAMPLES").is_some() {
         std::fs::create_dir_all(&folder).expect("the folder");

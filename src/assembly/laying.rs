@@ -9,6 +9,7 @@ use crate::geometry::{Angle, Corner, Edge, Mirror, Point, Rect};
 use crate::layout::model::{Layout, Placed};
 use crate::layout::place::{ByHand, by_hand};
 use crate::length::Length;
+use crate::shape::Image;
 use crate::words::Line;
 use crate::words::english::laying::{self, Fixed, Laid, Measured, Spot, Where};
 use crate::words::english::places;
@@ -44,7 +45,9 @@ pub(super) fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
             Mirror::LeftToRight => (Edge::Left, Edge::Right),
             Mirror::TopToBottom => (Edge::Bottom, Edge::Top),
         };
-        line = line.then(laying::mirrored(count, from.word(), to.word()));
+        let shape = design.piece(layer.piece).shape.quarter_turned(layer.quarter_turns);
+        let turned_over = shape.image(mirror) == Image::OtherHand;
+        line = line.then(laying::mirrored(count, from.word(), to.word(), turned_over));
     }
     match layer.trim_flush {
         Some(target) => line.then(reach(design, layout, id, target.value)),

@@ -8,7 +8,7 @@
 use super::model::{Action, Step, Steps};
 use crate::cutting::halves::{Halves, of_piece};
 use crate::cutting::plan::CutPlan;
-use crate::design::model::{Design, Face, Fold, From, How, LayerId, NoteOn, PieceId, Work};
+use crate::design::model::{Design, Face, Fold, From, How, LayerId, NoteOn, Onto, PieceId, Work};
 
 /// The steps of the whole job. Must never know a word of any language.
 #[must_use]
@@ -152,10 +152,13 @@ impl Sequence<'_> {
         }
         let is_bought = |id: &LayerId| self.design.piece(self.design.layer(*id).piece).from == From::Bought;
         let papers = top.iter().rposition(|id| !is_bought(id)).map_or(0, |last| last + 1);
+        let on_the_card = self.trimmed_within(None);
         for (at, layer) in top.iter().enumerate() {
             let work = if at < papers { Work::Layering } else { Work::Decorating };
             self.glue(*layer, work, false);
-            self.trim(*layer, work, false);
+            for trimmed in on_the_card.iter().filter(|trimmed| outermost(self.design, **trimmed) == *layer) {
+                self.trim(*trimmed, work, false);
+            }
         }
     }
 
@@ -171,8 +174,8 @@ impl Sequence<'_> {
             self.glue(*member, Work::Units, true);
         }
         // All of a unit's trimming at once, face down, when everything on it is glued.
-        for member in &members {
-            self.trim(*member, Work::Units, true);
+        for trimmed in self.trimmed_within(Some(base)) {
+            self.trim(trimmed, Work::Units, true);
         }
         let (piece, cards) = (self.design.layer(base).piece, self.cards());
         let count = self.design.layer(base).count() * cards;
@@ -181,16 +184,20 @@ impl Sequence<'_> {
         }
     }
 
+    /// The layers that are trimmed when a unit is put together, or when all of it is on the card.
+    fn trimmed_within(&self, unit: Option<LayerId>) -> Vec<LayerId> {
+        let is_trimmed = |id: &LayerId| self.design.layer(*id).trim_flush.is_some();
+        self.design.layer_ids().filter(|id| is_trimmed(id) && trimmed_with(self.design, *id) == unit).collect()
+    }
+
     fn glue(&mut self, layer: LayerId, work: Work, loose: bool) {
         let times = self.cards();
         self.push(work, Action::Glue { layer, loose }, times);
     }
 
     fn trim(&mut self, layer: LayerId, work: Work, loose: bool) {
-        if self.design.layer(layer).trim_flush.is_some() {
-            let times = self.cards();
-            self.push(work, Action::Trim { layer, loose }, times);
-        }
+        let times = self.cards();
+        self.push(work, Action::Trim { layer, loose }, times);
     }
 
     fn decorating(&mut self) {
@@ -225,6 +232,25 @@ impl Sequence<'_> {
         }
         Steps { steps: self.steps }
     }
+}
+
+/// The unit within which a layer is trimmed: the innermost that holds both it and what it is trimmed level
+/// with, since neither can show the way before they are joined; none where they are joined by the card alone.
+#[must_use]
+pub fn trimmed_with(design: &Design, layer: LayerId) -> Option<LayerId> {
+    let Onto::Layer(target) = design.layer(layer).trim_flush.as_ref()?.value else { return None };
+    let holds_target = |unit: &LayerId| *unit == target || units(design, target).any(|other| other == *unit);
+    units(design, layer).find(holds_target)
+}
+
+/// The layers in whose `first` lists a layer stands, the innermost first.
+fn units(design: &Design, layer: LayerId) -> impl Iterator<Item = LayerId> + '_ {
+    std::iter::successors(design.layer(layer).unit, |unit| design.layer(*unit).unit)
+}
+
+/// The layer that a layer comes to the card with: itself where it is in no unit.
+fn outermost(design: &Design, layer: LayerId) -> LayerId {
+    units(design, layer).last().unwrap_or(layer)
 }
 
 /// Whether something is left to do when the trimmer has cut a piece, or the window that it comes from.

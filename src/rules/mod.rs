@@ -6,8 +6,11 @@
 pub mod counts;
 pub mod cutting;
 mod face;
+pub mod gluing;
+pub mod greeting;
 mod hand;
 pub mod layers;
+pub mod making;
 mod outlines;
 pub mod papers;
 pub mod reading;
@@ -96,6 +99,16 @@ pub static REGISTRY: &[&Rule] = &[
     &trimming::little_to_trim::RULE,
     &trimming::trimmed_away::RULE,
     &trimming::trimmed_too_late::RULE,
+    &gluing::glue_before_trim::RULE,
+    &gluing::foam_too_thick_to_post::RULE,
+    &greeting::greeting_over_the_fold::RULE,
+    &greeting::greeting_off_the_card::RULE,
+    &greeting::greeting_covered::RULE,
+    &making::small_die_margin::RULE,
+    &making::narrow_frame::RULE,
+    &making::too_few_windows::RULE,
+    &making::hands_missing::RULE,
+    &making::ribbon_too_short::RULE,
     &papers::weight_without_grade::RULE,
     &papers::pad_of_several_sizes::RULE,
     &cutting::larger_than_its_sheet::RULE,

@@ -1,5 +1,6 @@
 //! A layer is laid, and nothing says how it is fixed.
 
+use crate::design::model::From;
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
@@ -22,6 +23,9 @@ fn check(project: &Project) -> Vec<Finding> {
         .filter(|id| design.layer(*id).glue.is_none())
         .map(|id| {
             let the_layer = the_layer(design, id);
+            // Foam is for paper; a pearl is held by a dot, a ribbon by any of the three.
+            let bought = design.piece(design.layer(id).piece).from == From::Bought;
+            let ways = if bought { ["dot", "liquid", "tape"] } else { ["tape", "liquid", "foam"] };
             Finding::warning(
                 RULE.code,
                 design.layer(id).span,
@@ -29,7 +33,7 @@ fn check(project: &Project) -> Vec<Finding> {
                 "no glue",
             )
             .plainly(format!("nothing says how {the_layer} is fixed"))
-            .help("say `glue: tape`, `glue: liquid` or `glue: foam`")
+            .help(format!("say `glue: {}`, `glue: {}` or `glue: {}`", ways[0], ways[1], ways[2]))
         })
         .collect()
 }

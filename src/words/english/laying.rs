@@ -281,12 +281,14 @@ pub fn pinwheel(clockwise: bool, side: &str) -> Line {
     .text(".")
 }
 
-/// "Half of them lie there, the other half mirrored: as far from the right as these from the left."
+/// "Half of them lie there, the other half mirrored: as far from the right as these from the left." A shape with
+/// a left and a right hand is turned over for it.
 #[must_use]
-pub fn mirrored(count: u32, from: &str, to: &str) -> Line {
+pub fn mirrored(count: u32, from: &str, to: &str, turned_over: bool) -> Line {
     let (one, other) = if count == 2 { ("One lies", "the other") } else { ("Half of them lie", "the other half") };
     let these = if count == 2 { "this one" } else { "these" };
-    Line::plain(format!(" {one} there, {other} mirrored: as far from the {to} as {these} from the {from}."))
+    let how = if turned_over { "turned over and mirrored" } else { "mirrored" };
+    Line::plain(format!(" {one} there, {other} {how}: as far from the {to} as {these} from the {from}."))
 }
 
 /// "Its ends reach past the mat by 1/4: they are trimmed later."
