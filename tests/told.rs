@@ -460,7 +460,7 @@ fn a_reader_of_the_words_alone_cuts_the_demos_right() {
             }
             // What other sheets give is told as plainly; each of these stands for its paper alone.
             for instead in told.split(" instead\n").skip(1) {
-                let given = carry_out(&project.design, instead);
+                let given = carry_out(&project.design, &format!("\n{instead}"));
                 assert!(!given.is_empty(), "{}: {instead}", path.display());
                 for (piece, count) in given {
                     assert!(count >= 1 && count <= made[&piece], "{}: {count} {piece}", path.display());
