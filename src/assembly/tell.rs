@@ -11,7 +11,7 @@ use crate::cutting::alternatives::Differs;
 use crate::cutting::lay::Measured;
 use crate::cutting::plan::{CutPlan, CutRow, PartId, SheetPlan, Use};
 use crate::design::model::{
-    Design, EdgeStrip, Face, Fold, From, LayerId, NoteOn, Onto, Pattern, PieceId, PieceKind, Work,
+    Design, EdgeStrip, Face, Fold, From, LayerId, NoteOn, Onto, PaperId, Pattern, PieceId, PieceKind, Work,
 };
 use crate::geometry::Edge;
 use crate::layout::model::Layout;
@@ -348,6 +348,13 @@ pub fn piles(design: &Design, plan: &CutPlan) -> Vec<Line> {
     versions.chain(deals(design, plan).iter().flat_map(|deal| dealt(design, deal))).collect()
 }
 
+/// What to do while the sheets of a pad are cut, so that its pieces can be dealt.
+#[must_use]
+pub fn before_a_pad(design: &Design, plan: &CutPlan, papers: &[PaperId]) -> Vec<Line> {
+    let dealt = deals(design, plan).into_iter().filter(|deal| papers.contains(&deal.paper));
+    dealt.map(|deal| making::number_the_sheets(&design.paper(deal.paper).name, deal.sheets)).collect()
+}
+
 /// How the pieces of a pad go round the piles.
 fn dealt(design: &Design, deal: &Deal) -> Vec<Line> {
     let pad = &design.paper(deal.paper).name;
@@ -362,7 +369,7 @@ fn dealt(design: &Design, deal: &Deal) -> Vec<Line> {
         }
         pieces
     };
-    let mut lines = vec![making::number_the_sheets(pad, deal.sheets)];
+    let mut lines = vec![making::deal_by_number(pad)];
     if deal.onward {
         lines.extend(deal.cards.first().map(|card| making::dealt_onward(&pile(card), deal.sheets)));
     } else {

@@ -104,6 +104,9 @@ fn eight_gardens_are_dealt_one_sheet_further_on() {
             .iter()
             .map(|line| line.to_plain().replace('\u{a0}', " "))
             .collect();
+        let papers: Vec<_> = project.design.paper_ids().collect();
+        let before = tell::before_a_pad(&project.design, &project.plan, &papers);
+        assert!(before[0].to_plain().contains("1 to 8"), "numbered while they are cut: {before:?}");
         assert!(
             told.iter().any(|line| line.contains("from sheet 1") && line.contains("after sheet 8 comes sheet 1")),
             "{told:#?}"

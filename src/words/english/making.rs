@@ -120,12 +120,20 @@ pub fn pile(version: &str, cards: u32, papers: &[(String, String)]) -> Line {
     ))
 }
 
-/// "The sheets of Pad differ. Write ..." before their pieces are dealt.
+/// "The sheets of Pad differ. Number ..." while they are cut.
 #[must_use]
 pub fn number_the_sheets(pad: &str, sheets: u32) -> Line {
     Line::new().strong(format!("The sheets of {} differ. ", capital(pad))).text(format!(
-        "In pencil, number the pieces of each sheet on the back, 1 to {sheets}, and deal them round the piles."
+        "Number them 1 to {sheets}, and write a sheet's number in pencil on the back of each piece as you cut it."
     ))
+}
+
+/// "The pieces of Pad are numbered by their sheets: ..." before they are dealt.
+#[must_use]
+pub fn deal_by_number(pad: &str) -> Line {
+    Line::new()
+        .strong(format!("The pieces of {} ", capital(pad)))
+        .text("bear the numbers of their sheets on the back. Deal them round the piles by these.")
 }
 
 /// "from sheet 1", "from sheets 6 and 7".
