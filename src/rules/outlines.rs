@@ -178,8 +178,14 @@ pub(crate) fn side_of_middle(rect: Rect, point: Point) -> String {
     words.join(" ")
 }
 
+/// How far copies of a layer that lie over a line reach to both sides of it, the farthest of them.
+pub(crate) fn across(placed: &Placed, line: Line) -> Option<(i64, i64)> {
+    let copies = placed.laid.iter().filter_map(|laid| crosses(&laid.shown, line));
+    copies.reduce(|one, other| (one.0.max(other.0), one.1.max(other.1)))
+}
+
 /// How far an area reaches to both sides of a line, before it and after it, where it lies on both.
-pub(crate) fn crosses(area: &Region, line: Line) -> Option<(i64, i64)> {
+fn crosses(area: &Region, line: Line) -> Option<(i64, i64)> {
     let bounds = area.bounds()?;
     let (low, high) = if line.upright { (bounds.left, bounds.right) } else { (bounds.bottom, bounds.top) };
     let (before, after) = (line.at - low, high - line.at);

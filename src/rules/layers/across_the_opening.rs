@@ -5,7 +5,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::face::opening;
-use crate::rules::outlines::{about, crosses};
+use crate::rules::outlines::{self, about};
 use crate::rules::tell::{length, the_layer};
 
 /// The rule.
@@ -31,8 +31,7 @@ fn across(project: &Project, id: LayerId) -> Option<Finding> {
     if layer.onto != Onto::Card || layer.glue.is_none() {
         return None;
     }
-    let copies = project.layout.placed(id).laid.iter().filter_map(|laid| crosses(&laid.shown, opening));
-    let (left, right) = copies.reduce(|one, other| (one.0.max(other.0), one.1.max(other.1)))?;
+    let (left, right) = outlines::across(project.layout.placed(id), opening)?;
     let the_layer = the_layer(design, id);
     let fact = format!("{} of it lies on the left flap, {} on the right", about(project, left), about(project, right));
     let middle = length(project, opening.at);

@@ -5,7 +5,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::face::folds;
-use crate::rules::outlines::{about, crosses};
+use crate::rules::outlines::{about, across};
 use crate::rules::tell::{length, the_layer};
 
 /// The rule.
@@ -26,10 +26,8 @@ fn over(project: &Project, id: LayerId) -> Option<Finding> {
     let design = &project.design;
     let layer = design.layer(id);
     let placed = project.layout.placed(id);
-    let (fold, (before, after)) = folds(design, layer.face).into_iter().find_map(|fold| {
-        let copies = placed.laid.iter().filter_map(|laid| crosses(&laid.shown, fold));
-        Some((fold, copies.reduce(|one, other| (one.0.max(other.0), one.1.max(other.1)))?))
-    })?;
+    let (fold, (before, after)) =
+        folds(design, layer.face).into_iter().find_map(|fold| Some((fold, across(placed, fold)?)))?;
     let the_layer = the_layer(design, id);
     let (low, high) = if fold.upright { ("left", "right") } else { ("bottom", "top") };
     let fact = format!(

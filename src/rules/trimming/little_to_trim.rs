@@ -53,7 +53,6 @@ fn little(project: &Project, id: LayerId, trimmed: &Trimmed) -> Option<Finding> 
     let over: Vec<(Edge, Length)> =
         ends.iter().map(|(_, edge)| (*edge, length(project, trimmed.over(*edge)))).collect();
     let fact = english::check::overhang(&over);
-    let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
     let end = hand::easy(project.units()).max(up_to_ruler(project, least.nm()));
     let help = if axis.along(layer) == Along::Centre && layer.count() == 1 {
         let side = length(project, axis.extent(trimmed.target)) + end * 2;
@@ -62,24 +61,12 @@ fn little(project: &Project, id: LayerId, trimmed: &Trimmed) -> Option<Finding> 
     } else {
         format!("let it reach {end} past the edge, {least} at the least")
     };
-    Some(
-        Finding::warning(
-            RULE.code,
-            design.piece(layer.piece).size_span,
-            format!("{the_layer} leaves too little to trim at the edge of {the_target}"),
-            fact.clone(),
-        )
-        .also(layer.trim_flush.as_ref()?.span, format!("trimmed level with {the_target}"))
-        .plainly(format!("{the_layer} has only {fact} of {the_target}, where a hand needs {least} to trim"))
-        .help(help),
-    )
+    Some(tell(project, id, trimmed.onto, &fact, least)?.help(help))
 }
 
 /// A strip at a slant that reaches the outline all along its end, but by less than it may be laid aside and
 /// cut short.
 fn little_at_a_slant(project: &Project, id: LayerId, onto: Onto, strips: &[Strip]) -> Option<Finding> {
-    let design = &project.design;
-    let layer = design.layer(id);
     // An end that is short is said by its own rule, with the length that mends both.
     if strips.iter().any(|strip| strip.short().next().is_some()) {
         return None;
@@ -88,20 +75,26 @@ fn little_at_a_slant(project: &Project, id: LayerId, onto: Onto, strips: &[Strip
     let worst = ends.iter().min_by_key(|end| end.over - end.least)?;
     let sides = super::slanted::sides(ends.iter().copied());
     let fact = format!("{} over at the {sides}", about(project, worst.over.max(0)));
-    let (the_layer, the_target) = (the_layer(design, id), the_ground(design, onto));
     let least = up_to_ruler(project, worst.least);
     let spare = spare(project, strips);
     let (long, both) = length_for(project, id, strips, spare);
     let ends = if both { " at each end" } else { "" };
+    Some(tell(project, id, onto, &fact, least)?.help(format!("make it {long} long, which leaves {spare}{ends}")))
+}
+
+/// What both find: `fact` is what reaches over, `least` what a hand needs.
+fn tell(project: &Project, id: LayerId, onto: Onto, fact: &str, least: Length) -> Option<Finding> {
+    let design = &project.design;
+    let layer = design.layer(id);
+    let (the_layer, the_target) = (the_layer(design, id), the_ground(design, onto));
     Some(
         Finding::warning(
             RULE.code,
             design.piece(layer.piece).size_span,
             format!("{the_layer} leaves too little to trim at the edge of {the_target}"),
-            fact.clone(),
+            fact.to_owned(),
         )
         .also(layer.trim_flush.as_ref()?.span, format!("trimmed level with {the_target}"))
-        .plainly(format!("{the_layer} has only {fact} of {the_target}, where a hand needs {least} to trim"))
-        .help(format!("make it {long} long, which leaves {spare}{ends}")),
+        .plainly(format!("{the_layer} has only {fact} of {the_target}, where a hand needs {least} to trim")),
     )
 }

@@ -115,17 +115,8 @@ pub fn follow() -> Line {
 /// A window with an outline of its own, cut by hand.
 #[must_use]
 pub fn window_followed(at: &WindowAt) -> Line {
-    let mut line = Line::plain(" Copy the window's outline onto it in pencil: ").measure(at.size.clone()).text(", ");
-    line = match &at.left {
-        Some(left) => line.measure(left.clone()).text(format!("{KEPT}from the left edge")),
-        None => line.text("in the middle from side to side"),
-    };
-    line = line.text(" and ");
-    line = match &at.bottom {
-        Some(bottom) => line.measure(bottom.clone()).text(format!("{KEPT}from the bottom edge")),
-        None => line.text("in the middle of its height"),
-    };
-    line.text(". Cut along it with a craft knife on a cutting mat.")
+    let line = Line::plain(" Copy the window's outline onto it in pencil: ").measure(at.size.clone()).text(", ");
+    window_lies(line, at).text(". Cut along it with a craft knife on a cutting mat.")
 }
 
 /// "The die cuts the words: hush."
@@ -158,11 +149,7 @@ pub fn window_by_hand(at: &WindowAt, corners: &[Place]) -> Line {
             }
             None => line.text("in the middle from side to side"),
         };
-        line = line.text(", and ");
-        line = match &at.bottom {
-            Some(bottom) => line.measure(bottom.clone()).text(format!("{KEPT}from the bottom edge")),
-            None => line.text("in the middle of its height"),
-        };
+        line = above_the_bottom(line.text(", and "), at);
     } else {
         line = line.text("join ").then(listed(corners.iter().map(place).collect()));
         line = line.text(" (the left edge is now at the right)");
@@ -174,17 +161,24 @@ pub fn window_by_hand(at: &WindowAt, corners: &[Place]) -> Line {
 #[must_use]
 pub fn window_stamped(die: bool, at: &WindowAt) -> Line {
     let verb = if die { "Cut the window with its die" } else { "Punch the window" };
-    let mut line = Line::plain(format!(" {verb} as the maker says: ")).measure(at.size.clone()).text(", its rim ");
-    line = match &at.left {
+    let line = Line::plain(format!(" {verb} as the maker says: ")).measure(at.size.clone()).text(", its rim ");
+    window_lies(line, at).text(".")
+}
+
+/// "1 from the left edge and in the middle of its height": a window as the front is looked at.
+fn window_lies(line: Line, at: &WindowAt) -> Line {
+    let line = match &at.left {
         Some(left) => line.measure(left.clone()).text(format!("{KEPT}from the left edge")),
         None => line.text("in the middle from side to side"),
     };
-    line = line.text(" and ");
-    line = match &at.bottom {
+    above_the_bottom(line.text(" and "), at)
+}
+
+fn above_the_bottom(line: Line, at: &WindowAt) -> Line {
+    match &at.bottom {
         Some(bottom) => line.measure(bottom.clone()).text(format!("{KEPT}from the bottom edge")),
         None => line.text("in the middle of its height"),
-    };
-    line.text(".")
+    }
 }
 
 /// "Keep what comes out: it is the pane (5)."
