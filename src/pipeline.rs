@@ -14,6 +14,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::files::{Files, cause};
 use crate::layout::place::place;
 use crate::length::Units;
+use crate::paper::made::made;
 use crate::project::{Other, Project};
 use crate::rules;
 use crate::shape::LARGEST_DRAWING;
@@ -113,7 +114,8 @@ pub fn finish(design: Design, plan: CutPlan) -> (Project, Vec<Finding>) {
     let layout = place(&design);
     let steps = sequence(&design, &plan);
     let others = others(&design);
-    let project = Project { design, layout, plan, steps, others };
+    let made = made(&design, &layout);
+    let project = Project { design, layout, made, plan, steps, others };
     let findings = rules::check(&project);
     (project, findings)
 }

@@ -10,7 +10,9 @@ use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
-pub use papers::{AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Paper, Pattern, Sheets, Side, TurnedOver};
+pub use papers::{
+    AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Grain, Paper, Pattern, Sheets, Side, TurnedOver,
+};
 pub use relations::{Change, Extent, Measure, Of, Relation, Stated};
 pub(crate) use relations::{drawn_height, edges_of};
 
