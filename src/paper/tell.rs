@@ -5,6 +5,10 @@ use crate::length::{Length, NM_PER_INCH, NM_PER_MM, Units};
 /// A thickness, as fine as a guide can be: `0.013 in`, `0.33 mm`, `0.36 in`, `9.1 mm`.
 #[must_use]
 pub fn thickness(nm: i64, units: Units) -> String {
+    Length::of(rounded(nm, units), units).to_string()
+}
+
+fn rounded(nm: i64, units: Units) -> i64 {
     let (per, large) = match units {
         Units::Inch => (NM_PER_INCH, NM_PER_INCH / 10),
         Units::Metric => (NM_PER_MM, NM_PER_MM),
@@ -14,7 +18,17 @@ pub fn thickness(nm: i64, units: Units) -> String {
         Units::Metric => 100,
     };
     let step = if nm < large { per / fine } else { per * 10 / fine };
-    Length::of(nm.saturating_add(step / 2).div_euclid(step).saturating_mul(step), units).to_string()
+    nm.saturating_add(step / 2).div_euclid(step).saturating_mul(step)
+}
+
+/// A thickness past a limit, which reads as past it: `about 0.28 in`, `a little over 1/4 in`.
+#[must_use]
+pub fn thickness_past(nm: i64, limit: Length, units: Units) -> String {
+    if rounded(nm, units) > limit.nm() {
+        format!("about {}", thickness(nm, units))
+    } else {
+        format!("a little over {limit}")
+    }
 }
 
 /// A measure beside a limit: exact where a ruler of the system has it, else to the hundredth of an inch or

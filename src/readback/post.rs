@@ -9,7 +9,7 @@ use crate::paper::made::Made;
 use crate::paper::post::{Posted, Reason, Verdict, verdicts};
 use crate::paper::post_limits::Ratio;
 use crate::paper::stock::stock;
-use crate::paper::tell::{measure, thickness};
+use crate::paper::tell::{measure, thickness, thickness_past};
 use crate::project::Project;
 use crate::weight::Grammage;
 use crate::words::english::post;
@@ -92,7 +92,7 @@ fn reason(reason: Reason, units: Units) -> String {
         Reason::TooShort(is, least) => format!("{} long, where {} is the least", length(is), limit(least)),
         Reason::TooLow(is, least) => format!("{} high, where {} is the least", length(is), limit(least)),
         Reason::TooThick(is, most) => {
-            format!("about {} thick, where {} is the most", thickness(is, units), limit(most))
+            format!("{} thick, where {} is the most", thickness_past(is, limit(most), units), limit(most))
         }
         Reason::TooThin(is, least) => {
             format!("about {} thick, where {} is the least", thickness(is, units), limit(least))

@@ -30,7 +30,8 @@ impl<'a> Desk<'a> {
                 return Some(Spanned::new(weight, text.span));
             }
             Ok(weight) => {
-                let grams = weight.grammage.whole();
+                let grams = weight.grammage.tenths();
+                let grams = grams.trim_end_matches(".0");
                 let is_light = weight.grammage < LIGHTEST;
                 let (fault, limit) =
                     if is_light { ("lighter", LIGHTEST.whole()) } else { ("heavier", HEAVIEST.whole()) };

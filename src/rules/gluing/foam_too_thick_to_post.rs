@@ -9,7 +9,7 @@ use crate::paper::foam::{thick_foam, thin_foam};
 use crate::paper::made::{Made, foams, thick};
 use crate::paper::pile::Level;
 use crate::paper::post_limits::thickest_letter;
-use crate::paper::tell::thickness;
+use crate::paper::tell::thickness_past;
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::tell::{length, the_layer};
@@ -63,7 +63,7 @@ fn with_the_others(finding: Finding, project: &Project, others: &[LayerId]) -> F
 
 fn too_thick(project: &Project, made: &Made, limit: Length) -> Finding {
     let design = &project.design;
-    let all = thickness(made.posted_thickness(), project.units());
+    let all = thickness_past(made.posted_thickness(), limit, project.units());
     let highest = made.levels.first();
     let Some((level, (top, others))) = highest.and_then(|level| Some((level, standing(project, level)?))) else {
         // Paper alone: the many panels of a base, most of it.
@@ -72,9 +72,9 @@ fn too_thick(project: &Project, made: &Made, limit: Length) -> Finding {
             RULE.code,
             span,
             "the card is too thick for a letter",
-            format!("about {all} of paper in its envelope"),
+            format!("{all} of paper in its envelope"),
         )
-        .plainly(format!("the card is about {all} thick in its envelope, and a letter may be {limit} at most"))
+        .plainly(format!("the card is {all} thick in its envelope, and a letter may be {limit} at most"))
         .help(format!("make it {limit} or less: take fewer panels or lighter paper, or ask your post office"));
     };
     let the_top = the_layer(design, top);
@@ -83,10 +83,10 @@ fn too_thick(project: &Project, made: &Made, limit: Length) -> Finding {
         RULE.code,
         design.layer(top).span,
         format!("the card is too thick for a letter where {the_top} lies"),
-        format!("about {all} in its envelope, {high} of it foam and decorations, with thin foam"),
+        format!("{all} in its envelope, {high} of it foam and decorations, with thin foam"),
     )
     .plainly(format!(
-        "the card is about {all} thick in its envelope where {the_top} lies, and a letter may be {limit} at most"
+        "the card is {all} thick in its envelope where {the_top} lies, and a letter may be {limit} at most"
     ))
     .help(format!(
         "make it {limit} or less: say `glue: tape` for 1 layer there, or ask your post office, whose rules decide"
