@@ -59,7 +59,7 @@ fn usual_weights_come_out_exactly() {
         (90, Grade::Index, "162.7"),
         (110, Grade::Index, "198.9"),
         (67, Grade::Bristol, "146.9"),
-        (100, Grade::Tag, "162.8"),
+        (100, Grade::Tag, "162.7"),
         (24, Grade::Bond, "90.2"),
         (100, Grade::Text, "148.0"),
     ];
