@@ -24,7 +24,7 @@ pub struct Made {
     pub levels: Vec<Level>,
     /// Whether everything was piled up; a card that is past all measure is at least so thick.
     pub whole: bool,
-    /// What is glued on the envelope, where it is thickest on each side, nanometres.
+    /// What is glued on the envelope, where it is thickest on one of its sides, nanometres.
     pub on_the_envelope: i64,
     /// The card without an envelope.
     pub card: Mass,
@@ -51,14 +51,10 @@ impl Made {
         self.around(self.thickness())
     }
 
-    /// How thick a part of it is in its envelope, nanometres.
-    #[must_use]
-    pub fn thick_at(&self, level: &Level) -> i64 {
-        self.around(self.base.saturating_add(level.thick()))
-    }
-
+    /// Where the card comes to lie in its envelope is not known, so what is glued on the two is not taken to meet.
     fn around(&self, card: i64) -> i64 {
-        card.saturating_add(envelope_paper().thickness * 2).saturating_add(self.on_the_envelope)
+        let beside = self.base.saturating_add(self.on_the_envelope);
+        card.max(beside).saturating_add(envelope_paper().thickness * 2)
     }
 
     /// What it weighs in an envelope of this size.
@@ -98,7 +94,7 @@ pub fn made(design: &Design, layout: &Layout) -> Option<Made> {
         let (here, _) = piled_of(design, &on_envelope, face);
         here.iter().map(Level::thick).max().unwrap_or(0)
     };
-    let on_the_envelope = side(Face::EnvelopeFront).saturating_add(side(Face::EnvelopeFlap));
+    let on_the_envelope = side(Face::EnvelopeFront).max(side(Face::EnvelopeFlap));
     let is_raised = |id: LayerId| foams(design.layer(id)) > 0 || thick(design, id).is_some();
     let is_unweighed = |id: LayerId| is_raised(id) || is_decoration(design, id);
     Some(Made {

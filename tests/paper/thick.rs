@@ -153,5 +153,26 @@ fn an_accordion_of_many_panels_is_too_thick_by_paper_alone() {
     let found = run(&text).findings.into_iter().filter(|f| f.code == "foam-too-thick-to-post");
     let labels: Vec<String> = found.map(|f| f.primary.text).collect();
     // 20 x 0.013 + 0.0095 + 2 x 0.0048 = 0.279 in.
-    assert_eq!(labels, ["about 0.28 in of paper in its envelope"]);
+    assert_eq!(labels, ["about 0.28 in in its envelope"]);
+}
+
+#[test]
+fn what_is_glued_on_the_envelope_counts_beside_the_card_and_not_on_it() {
+    let seal = |thick: &str| {
+        let text = card("side", "", "");
+        let text = text.replace(
+            "front:",
+            &format!("decorations:\n  seal: {{size: 1/2 x 1/2 in, form: round, thick: {thick}}}\nfront:"),
+        );
+        format!(
+            "{text}envelope:\n  size: A2 envelope\n  front:\n    \
+             - {{place: seal, left: 1/2 in, bottom: 1/2 in, glue: dot}}\n"
+        )
+    };
+    // A seal of 1/64 in is higher than the mat; both sides of the envelope are 121 015 nm.
+    let sheets = made(&card("side", "", "")).posted_thickness() - 2 * BASE - MAT;
+    assert_eq!(sheets, 242_030);
+    assert_eq!(made(&seal("1/64 in")).posted_thickness(), 2 * BASE + 396_875 + sheets);
+    assert_eq!(made(&seal("1/64 in")).thickness(), 2 * BASE + MAT);
+    assert_eq!(made(&seal("1/128 in")).posted_thickness(), 2 * BASE + MAT + sheets);
 }

@@ -64,18 +64,20 @@ fn with_the_others(finding: Finding, project: &Project, others: &[LayerId]) -> F
 fn too_thick(project: &Project, made: &Made, limit: Length) -> Finding {
     let design = &project.design;
     let all = thickness_past(made.posted_thickness(), limit, project.units());
-    let highest = made.levels.first();
+    let highest = made.levels.first().filter(|level| level.thick() >= made.on_the_envelope);
     let Some((level, (top, others))) = highest.and_then(|level| Some((level, standing(project, level)?))) else {
-        // Paper alone: the many panels of a base, most of it.
+        // The many panels of a base, or what is glued on the envelope.
         let span = design.card.as_ref().map(|card| card.span).unwrap_or_default();
         return Finding::warning(
             RULE.code,
             span,
             "the card is too thick for a letter",
-            format!("{all} of paper in its envelope"),
+            format!("{all} in its envelope"),
         )
         .plainly(format!("the card is {all} thick in its envelope, and a letter may be {limit} at most"))
-        .help(format!("make it {limit} or less: take fewer panels or lighter paper, or ask your post office"));
+        .help(format!(
+            "make it {limit} or less: take fewer panels or lay less on the envelope, or ask your post office"
+        ));
     };
     let the_top = the_layer(design, top);
     let high = length(project, level.height);

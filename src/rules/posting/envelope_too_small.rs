@@ -29,10 +29,10 @@ fn check(project: &Project) -> Vec<Finding> {
     }
     let ((long, short), (card_long, card_short)) = (sides(envelope.size), sides(card.size));
     let room = (long - card_long).min(short - card_short);
-    let fact = if room < 0 {
-        format!("{} smaller than the card", length(project, -room))
-    } else {
-        format!("{} larger than the card, where {wanted} is the least", length(project, room))
+    let fact = match room {
+        ..0 => format!("{} smaller than the card", length(project, -room)),
+        0 => format!("no larger than the card, where {wanted} more is the least"),
+        _ => format!("{} larger than the card, where {wanted} is the least", length(project, room)),
     };
     let about = thickness(thick, units);
     let severity =
