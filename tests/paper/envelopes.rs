@@ -117,7 +117,7 @@ fn a_stated_envelope_is_checked() {
         small(card, "A2 envelope", "1/8 in"),
         [(
             Severity::Warning,
-            "1/8 in larger than the card, where 1/4 in is the least, since the card is about 0.15 in thick".to_owned(),
+            "1/8 in larger than the card, where 1/4 in is the least".to_owned(),
             "take an envelope of 5 3/4 x 4 1/2 in or larger, such as `A6 envelope`".to_owned()
         )]
     );

@@ -174,5 +174,5 @@ fn what_is_glued_on_the_envelope_counts_beside_the_card_and_not_on_it() {
     assert_eq!(sheets, 242_030);
     assert_eq!(made(&seal("1/64 in")).posted_thickness(), 2 * BASE + 396_875 + sheets);
     assert_eq!(made(&seal("1/64 in")).thickness(), 2 * BASE + MAT);
-    assert_eq!(made(&seal("1/128 in")).posted_thickness(), 2 * BASE + MAT + sheets);
+    assert_eq!(made(&seal("0.005 in")).posted_thickness(), 2 * BASE + MAT + sheets);
 }

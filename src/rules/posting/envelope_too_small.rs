@@ -37,9 +37,9 @@ fn check(project: &Project) -> Vec<Finding> {
     let about = thickness(thick, units);
     let severity =
         if takes(envelope.size, card.size, flat_clearance(units)) { Severity::Warning } else { Severity::Error };
-    let (message, why) = match severity {
-        Severity::Error => ("the card does not go into its envelope", String::new()),
-        _ => ("the thick card is tight in its envelope", format!(", since the card is about {about} thick")),
+    let message = match severity {
+        Severity::Error => "the card does not go into its envelope".to_owned(),
+        _ => format!("the card, about {about} thick, is tight in its envelope"),
     };
     let least = |side: i64| length(project, side.saturating_add(wanted.nm()));
     let mut help = format!("take an envelope of {} x {} or larger", least(card_long).number(units), least(card_short));
@@ -47,7 +47,7 @@ fn check(project: &Project) -> Vec<Finding> {
         help = format!("{help}, such as `{}`", named.full_name());
     }
     vec![
-        Finding::new(severity, RULE.code, envelope.span, message, format!("{fact}{why}"))
+        Finding::new(severity, RULE.code, envelope.span, message, fact)
             .also(card.span, format!("the card is {}", card.size.in_units(units)))
             .help(help)
             .plainly(match severity {
