@@ -15,7 +15,7 @@ use crate::files::{Files, cause};
 use crate::layout::place::place;
 use crate::length::Units;
 use crate::project::{Other, Project};
-use crate::rules;
+use crate::rules::{self, allowing};
 use crate::shape::LARGEST_DRAWING;
 use crate::source::Source;
 use std::path::Path;
@@ -53,7 +53,10 @@ impl Settled {
     pub fn findings_with(&self, more: Vec<Finding>) -> Vec<Finding> {
         let mut findings = merge(self.found.clone());
         findings.extend(more);
-        findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+        if let Some(design) = self.designs.first() {
+            findings = allowing::mark(&design.allow, findings);
+        }
+        sort(&mut findings);
         findings
     }
 }
@@ -104,7 +107,17 @@ pub fn run(source: &Source, stem: &str) -> Outcome {
         }
         editions.push(project);
     }
-    Outcome { editions, findings: merge(found) }
+    let mut findings = merge(found);
+    if let Some(project) = editions.first() {
+        findings = allowing::judge(&project.design.allow, findings);
+        sort(&mut findings);
+    }
+    Outcome { editions, findings }
+}
+
+/// Into the order of the text.
+fn sort(findings: &mut [Finding]) {
+    findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
 }
 
 /// The stages after a plan, and what the rules find.
@@ -147,7 +160,7 @@ fn merge(found: Vec<(Units, Vec<Finding>)>) -> Vec<Finding> {
             merged.push(Finding { edition: finding.edition.or(edition), ..finding.clone() });
         }
     }
-    merged.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+    sort(&mut merged);
     merged
 }
 
