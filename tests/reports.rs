@@ -14,3 +14,4 @@ mod papers;
 mod readback;
 mod registry;
 mod shown;
+mod texts;
