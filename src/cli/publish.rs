@@ -1,6 +1,6 @@
 //! `publish FILE… --to DIR`
 
-use super::args::Publish;
+use super::args::{Publish, UnitsWord};
 use super::{Ended, Failure, open, report, say, show};
 use crate::cutting::verify::Fault;
 use crate::edition::{bundle, publish};
@@ -30,7 +30,8 @@ pub(super) fn run(arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Fai
 fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Failure> {
     let opened = open::open(path)?;
     let name = opened.source.name();
-    let outcome = pipeline::run(&opened.source, &opened.stem);
+    let also = arguments.units.map(UnitsWord::units);
+    let outcome = pipeline::run_also(&opened.source, &opened.stem, also);
     show::report(&opened.source, &outcome.findings);
     let broken = outcome.has_errors();
     if broken && !arguments.draft {

@@ -299,6 +299,8 @@ pub(crate) fn lantern_row() -> Project {
     let design = Design {
         units: Units::Inch,
         asked: vec![Units::Inch],
+        asked_span: None,
+        restated: Vec::new(),
         title: said("Lantern Row".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
         designer: None,
@@ -364,7 +366,7 @@ pub(crate) fn lantern_row() -> Project {
             step(7, Work::Layering, glue(0, false)),
         ],
     };
-    Project { design, layout, plan, steps, others: Vec::new() }
+    Project { design, layout, plan, steps, others: Vec::new(), made_in: None }
 }
 
 pub(crate) const FIRST: VersionId = VersionId(0);

@@ -59,6 +59,8 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
     let design = Design {
         units: Units::Inch,
         asked: vec![Units::Inch],
+        asked_span: None,
+        restated: Vec::new(),
         title: said("Paper Shapes".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
         designer: None,
@@ -96,7 +98,7 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         missing: Vec::new(),
     };
     let layout = place(&design);
-    Project { design, layout, plan, steps: Steps::default(), others: Vec::new() }
+    Project { design, layout, plan, steps: Steps::default(), others: Vec::new(), made_in: None }
 }
 
 fn centred(name: &str, piece: usize) -> Layer {

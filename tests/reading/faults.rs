@@ -66,7 +66,6 @@ fn every_finding_says_how_to_mend_it() {
 fn some_faults_leave_a_design_to_draw() {
     for (old, new) in [
         ("designer:", "desinger:"),
-        ("top: 3/4 in | 20 mm", "top: 3/4 in"),
         ("pattern: one-way", "pattern: oneway"),
         ("glue: liquid\n      - place: lantern", "glue: honey\n      - place: lantern"),
         ("title: Lantern Row\n", ""),
