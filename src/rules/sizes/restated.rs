@@ -118,8 +118,8 @@ fn leant_on(design: &Design, places: &[Span]) -> Vec<Span> {
     for layer in &design.layers {
         let spans = [layer.spans.across, layer.spans.up, layer.spans.arrangement];
         if at(layer.span) || spans.into_iter().any(at) {
-            found.extend(spans);
             found.push(design.piece(layer.piece).size_span);
+            found.extend(spans);
             found.extend(match layer.onto {
                 Onto::Card => size(Of::Card),
                 Onto::Layer(below) => size(Of::Piece(design.layer(below).piece)),
