@@ -195,6 +195,10 @@ pub struct Workshop {
     pub cutting_error: Length,
     /// How far off a layer may be laid: 1/16 in or 1.5 mm.
     pub placing_error: Length,
+    /// How long a cut the trimmer makes: 12 in or 305 mm.
+    pub trimmer: Length,
+    /// Where the design says so, if it does.
+    pub trimmer_span: Option<Span>,
 }
 
 /// The card.

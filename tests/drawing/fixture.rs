@@ -310,6 +310,8 @@ pub(crate) fn lantern_row() -> Project {
             ruler: Length::inch(1, 16),
             cutting_error: Length::inch(1, 32),
             placing_error: Length::inch(1, 16),
+            trimmer: Length::inch(12, 1),
+            trimmer_span: None,
         },
         card: Some(Card { size: size(34, 44), span: NOWHERE, fold: Fold::Side, from: PaperId(0), base: PieceId(0) }),
         papers,

@@ -70,6 +70,8 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
             ruler: Length::inch(1, 16),
             cutting_error: Length::inch(1, 32),
             placing_error: Length::inch(1, 16),
+            trimmer: Length::inch(12, 1),
+            trimmer_span: None,
         },
         card: Some(Card { size: front, span: NOWHERE, fold, from: PaperId(WHITE), base: PieceId(0) }),
         papers: vec![

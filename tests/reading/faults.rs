@@ -35,8 +35,12 @@ fn broken_designs_give_their_faults_on_their_lines() {
         if sorted(lines(&source, &inch)) != wanted {
             wrong.push(format!("{:?}\nwanted {wanted:?}\nfound {inch:#?}", broken.swaps));
         }
-        // What is wrong with the text is wrong in every edition, word for word.
-        assert_eq!(inch, metric, "{:?}", broken.swaps);
+        // What is wrong with the text is wrong in every edition, word for word where each is asked for.
+        if source.text().contains("\nunits: inch and metric\n") {
+            assert_eq!(inch, metric, "{:?}", broken.swaps);
+        } else {
+            assert_eq!(sorted(lines(&source, &metric)), wanted, "{:?}", broken.swaps);
+        }
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n\n"));
 }

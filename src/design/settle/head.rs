@@ -51,15 +51,28 @@ impl<'a> Desk<'a> {
             ruler: usual(Length::inch(1, 16), 1_000_000),
             cutting_error: usual(Length::inch(1, 32), 1_000_000),
             placing_error: usual(Length::inch(1, 16), 1_500_000),
+            trimmer: usual(Length::inch(12, 1), 305_000_000),
+            trimmer_span: None,
         };
         let Some(field) = field else { return workshop };
-        let known = ["ruler", "cutting error", "placing error"];
+        let known = ["ruler", "cutting error", "placing error", "trimmer"];
         let Some(fields) = self.fields(field.node, "the workshop", field.key, &known) else { return workshop };
         let mut said =
             |name, role| fields.get(name).and_then(|field| self.length(field, role).map(|length| (length, field)));
         let ruler = said("ruler", Role::Ruler);
         workshop.cutting_error = said("cutting error", Role::Error).map_or(workshop.cutting_error, |(length, _)| length);
         workshop.placing_error = said("placing error", Role::Error).map_or(workshop.placing_error, |(length, _)| length);
+        if let Some((trimmer, field)) = said("trimmer", Role::Reach) {
+            if trimmer.nm() > 0 {
+                (workshop.trimmer, workshop.trimmer_span) = (trimmer, Some(field.node.span()));
+            } else {
+                self.note(
+                    Finding::error("size-not-positive", field.node.span(), "the trimmer cuts nothing", format!("{trimmer}"))
+                        .help("say how long a cut it makes, such as `12 in`")
+                        .plainly("A trimmer makes a cut of some length."),
+                );
+            }
+        }
         match ruler {
             Some((ruler, field)) if ruler.nm() <= 0 => self.note(
                 Finding::error("size-not-positive", field.node.span(), "the ruler has no step", format!("{ruler}"))

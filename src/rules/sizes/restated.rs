@@ -85,9 +85,12 @@ fn cause<'r>(finding: &Finding, design: Option<&Design>, restated: &'r [Restated
     }
     let mut places: Vec<Span> =
         std::iter::once(&finding.primary).chain(&finding.others).map(|label| label.span).collect();
-    let behind = |places: &[Span]| {
-        places.iter().find_map(|place| restated.iter().find(|restated| overlap(*place, restated.span)))
+    // Stock of the trade is behind a fault only where the finding is about it.
+    let may_be = |one: &Restated, place: Span| {
+        overlap(place, one.span) && (!one.is_stock || overlap(finding.primary.span, one.span))
     };
+    let behind =
+        |places: &[Span]| places.iter().find_map(|place| restated.iter().find(|restated| may_be(restated, *place)));
     // Each round adds what the places so far lean on; a size leans on no more sizes than there are.
     for _ in 0..=design.map_or(0, |design| design.pieces.len().min(MOST_ROUNDS)) {
         if let Some(cause) = behind(&places) {
