@@ -13,3 +13,4 @@ mod papers;
 mod readback;
 mod registry;
 mod shown;
+mod trimmer;

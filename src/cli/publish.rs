@@ -3,6 +3,7 @@
 use super::args::{Publish, UnitsWord};
 use super::{Ended, Failure, open, report, say, show};
 use crate::cutting::verify::Fault;
+use crate::diagnostic::{Finding, Severity};
 use crate::edition::{bundle, publish};
 use crate::files::Disk;
 use crate::length::Units;
@@ -36,8 +37,9 @@ fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, F
     let broken = outcome.has_errors();
     if broken && !arguments.draft {
         show::talk(&format!(
-            "trimwright: `{name}` is not published: {}; mend it, or see it as it is with --draft",
-            show::tally(&outcome.findings).unwrap_or_default()
+            "trimwright: `{name}` is not published: {}{}; mend it, or see it as it is with --draft",
+            show::tally(&outcome.findings).unwrap_or_default(),
+            at_fault(&outcome.findings)
         ));
         return Ok(Ended::Errors);
     }
@@ -68,6 +70,16 @@ fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, F
         say(out, &format!("{}\n", path.display()))?;
     }
     Ok(if broken { Ended::Errors } else { Ended::Fine })
+}
+
+/// Which edition holds the other back, where all errors are of one.
+fn at_fault(findings: &[Finding]) -> String {
+    let mut editions = findings.iter().filter(|one| one.severity == Severity::Error).map(|one| one.edition);
+    let first = editions.next().flatten();
+    match first.filter(|_| editions.all(|edition| edition == first)) {
+        Some(units) => format!(", the errors all in the {} edition, which holds the other back", units.word()),
+        None => String::new(),
+    }
 }
 
 /// What is said when the referee does not end with the promised pieces: a fault of the program,
