@@ -189,18 +189,26 @@ const STRIP: &str = "title: Kite\nmonth: 2026-04\ncards: 2\nunits: inch\n\
 /// inches fails in millimetres. The finding says of which edition and which pair is to be stated.
 #[test]
 fn a_fault_of_the_restated_edition_offers_the_pair() {
-    let text = STRIP.replace("shows: 0 in all round", "shows: {left: 0 in}").replace("units: inch", "units: inch and metric");
+    let text =
+        STRIP.replace("shows: 0 in all round", "shows: {left: 0 in}").replace("units: inch", "units: inch and metric");
     let outcome = run(&text);
-    let wrong: Vec<&Finding> =
-        outcome.findings.iter().filter(|found| found.code != "restated" && found.edition == Some(Units::Metric)).collect();
+    let wrong: Vec<&Finding> = outcome
+        .findings
+        .iter()
+        .filter(|found| found.code != "restated" && found.edition == Some(Units::Metric))
+        .collect();
     assert!(!wrong.is_empty(), "{:#?}", outcome.findings);
     for finding in wrong {
         let help = finding.help.as_deref().unwrap_or_default();
         assert!(help.contains("state the pair yourself, in place of `"), "{finding:#?}");
     }
-    assert!(outcome.findings.iter().filter(|found| found.edition == Some(Units::Inch)).all(|found| {
-        !found.help.as_deref().unwrap_or_default().contains("state the pair")
-    }));
+    assert!(
+        outcome
+            .findings
+            .iter()
+            .filter(|found| found.edition == Some(Units::Inch))
+            .all(|found| { !found.help.as_deref().unwrap_or_default().contains("state the pair") })
+    );
 }
 
 /// What is short in the other edition only is said of it, with the pair: four cards of 4 1/4 x 5 in come

@@ -39,7 +39,10 @@ fn a_shaving_is_told_with_sizes_that_leave_none_or_enough() {
     let text = cuts(1, "units: metric\n", "150 x 150 mm", &[("panel", "60 x 148 mm")]);
     assert_eq!(
         label_and_help(&told(&text, "shaving")),
-        [("148 mm from 150 mm leaves 2 mm", "make the panel 150 mm high, which leaves none, or 147 mm, which leaves 3 mm")]
+        [(
+            "148 mm from 150 mm leaves 2 mm",
+            "make the panel 150 mm high, which leaves none, or 147 mm, which leaves 3 mm"
+        )]
     );
     let text = cuts(3, "units: metric\n", "304 x 150 mm", &[("panel", "101 x 150 mm")]);
     let found = told(&text, "shaving");
@@ -135,7 +138,10 @@ fn a_cut_longer_than_the_trimmer_is_told() {
 fn measures_one_mark_apart_are_told() {
     let pair = |other: &str| cuts(1, "units: inch\n", "6 x 12 in", &[("panel", "3 3/4 x 5 in"), ("band", other)]);
     let found = told(&pair("3 13/16 x 2 in"), "close-measures");
-    assert_eq!(label_and_help(&found), [("3 3/4 in and 3 13/16 in, 1/16 in apart", "make both 3 3/4 in if the card allows it")]);
+    assert_eq!(
+        label_and_help(&found),
+        [("3 3/4 in and 3 13/16 in, 1/16 in apart", "make both 3 3/4 in if the card allows it")]
+    );
     assert_eq!(told(&pair("3 7/8 x 2 in"), "close-measures"), []);
     assert_eq!(told(&pair("3 3/4 x 2 in"), "close-measures"), []);
 }
@@ -167,7 +173,8 @@ fn a_fine_border_is_told_by_how_fine_it_is() {
              front:\n  - {{place: mat, centre: both ways, glue: tape}}\n"
         )
     };
-    for (border, wanted) in [("1/8 in", None), ("1/16 in", Some(Severity::Note)), ("1/32 in", Some(Severity::Warning))] {
+    for (border, wanted) in [("1/8 in", None), ("1/16 in", Some(Severity::Note)), ("1/32 in", Some(Severity::Warning))]
+    {
         let found = told(&text("inch", "1/32 in", "4 1/4 x 5 1/2 in", border, "letter"), "finer-than-the-hand");
         assert_eq!(found.first().map(|found| found.severity), wanted, "{border}");
     }

@@ -60,16 +60,23 @@ impl<'a> Desk<'a> {
         let mut said =
             |name, role| fields.get(name).and_then(|field| self.length(field, role).map(|length| (length, field)));
         let ruler = said("ruler", Role::Ruler);
-        workshop.cutting_error = said("cutting error", Role::Error).map_or(workshop.cutting_error, |(length, _)| length);
-        workshop.placing_error = said("placing error", Role::Error).map_or(workshop.placing_error, |(length, _)| length);
+        workshop.cutting_error =
+            said("cutting error", Role::Error).map_or(workshop.cutting_error, |(length, _)| length);
+        workshop.placing_error =
+            said("placing error", Role::Error).map_or(workshop.placing_error, |(length, _)| length);
         if let Some((trimmer, field)) = said("trimmer", Role::Reach) {
             if trimmer.nm() > 0 {
                 (workshop.trimmer, workshop.trimmer_span) = (trimmer, Some(field.node.span()));
             } else {
                 self.note(
-                    Finding::error("size-not-positive", field.node.span(), "the trimmer cuts nothing", format!("{trimmer}"))
-                        .help("say how long a cut it makes, such as `12 in`")
-                        .plainly("A trimmer makes a cut of some length."),
+                    Finding::error(
+                        "size-not-positive",
+                        field.node.span(),
+                        "the trimmer cuts nothing",
+                        format!("{trimmer}"),
+                    )
+                    .help("say how long a cut it makes, such as `12 in`")
+                    .plainly("A trimmer makes a cut of some length."),
                 );
             }
         }

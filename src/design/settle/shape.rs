@@ -307,8 +307,7 @@ impl<'a> Desk<'a> {
             }
             return Some(Making::ByHand);
         }
-        let margin =
-            self.required(fields, "margin", "1/4 in").and_then(|field| self.length(field, Role::Border))?.nm();
+        let margin = self.required(fields, "margin", "1/4 in").and_then(|field| self.length(field, Role::Border))?.nm();
         Some(if by == 1 { Making::Die { margin } } else { Making::Punch { margin } })
     }
 
@@ -365,7 +364,8 @@ impl<'a> Desk<'a> {
                 self.height_is_drawn(height.key);
                 return None;
             }
-            let width = self.required(&fields, "width", "2 in")
+            let width = self
+                .required(&fields, "width", "2 in")
                 .and_then(|field| self.more_than_nothing(field, Role::Opening))?;
             return Some(Size::new(width, drawn_height(width, height, self.ruler)));
         }

@@ -110,7 +110,12 @@ impl<'a> Desk<'a> {
         let (all, mixed) = (twins.iter().map(written).collect::<Vec<_>>().join(" and "), run.iter().any(here));
         // A half of a pair keeps to one system.
         let pair = if mixed { all } else { format!("{} | {all}", text.value) };
-        let off = run.iter().filter(|kind| !here(kind)).map(|kind| kind.size.restated(Role::Sheet, towards).1).max().unwrap_or(0);
+        let off = run
+            .iter()
+            .filter(|kind| !here(kind))
+            .map(|kind| kind.size.restated(Role::Sheet, towards).1)
+            .max()
+            .unwrap_or(0);
         let known = |kind: &Sheets| here(kind) || sheet_twin(kind.size, towards.units).is_some();
         let is_stock = run.iter().all(known);
         self.restate(Restated { span: text.span, pair, off, role: Role::Sheet, is_stock });

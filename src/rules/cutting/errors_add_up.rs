@@ -108,7 +108,8 @@ fn too_close(project: &Project, cut: &Cut<'_>, close: &Close, error: i64) -> Fin
     let fact = format!("{times} cuts, each up to {each} off, are up to {}", say(error));
     let least = hand::least(project.units()).nm();
     let lower = say((cut.whole() - least) / (times + 1)).floor_to(design.workshop.ruler);
-    let shows = if border.is_zero() { "nothing shows beside it".to_owned() } else { format!("{border} shows beside it") };
+    let shows =
+        if border.is_zero() { "nothing shows beside it".to_owned() } else { format!("{border} shows beside it") };
     Finding::warning(
         RULE.code,
         written(project, cut.sheet),

@@ -62,9 +62,9 @@ fn check(project: &Project) -> Vec<Finding> {
 
 /// The first kind of sheet that does not hold what is fixed, and why.
 fn first_fault<'s>(project: &Project, id: PaperId, sheets: &'s [Sheets]) -> Option<(&'s Sheets, Fault)> {
-    sheets.iter().find_map(|kind| {
-        walk(project, id, usable(project.design.paper(id), kind)).err().map(|fault| (kind, fault))
-    })
+    sheets
+        .iter()
+        .find_map(|kind| walk(project, id, usable(project.design.paper(id), kind)).err().map(|fault| (kind, fault)))
 }
 
 /// Whether every sheet of a paper holds what is fixed of it; where one does not, that is said here.

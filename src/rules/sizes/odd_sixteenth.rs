@@ -46,7 +46,8 @@ fn check(project: &Project) -> Vec<Finding> {
     // An odd one lies in the middle between two that are even.
     let step = fine(project.units());
     let (below, above) = (length(project, first.nm() - step), length(project, first.nm() + step));
-    let nearest = if below.is_zero() { above.to_string() } else { format!("{} or {above}", below.number(project.units())) };
+    let nearest =
+        if below.is_zero() { above.to_string() } else { format!("{} or {above}", below.number(project.units())) };
     let finding = Finding::note(RULE.code, span, format!("sizes end in {what}"), listed_words(&told))
         .plainly(format!("{} end in {what}, which are easily misread", listed_words(&told)))
         .help(format!("make {first} {nearest} where the card allows it"));

@@ -22,7 +22,8 @@ pub static RULE: Rule = Rule {
 
 fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
-    let Some(first) = design.restated.iter().find(|restated| !restated.is_stock).filter(|_| design.is_restated()) else {
+    let Some(first) = design.restated.iter().find(|restated| !restated.is_stock).filter(|_| design.is_restated())
+    else {
         return Vec::new();
     };
     let (other, own) = (system(project.units().other()), system(project.units()));
@@ -59,8 +60,10 @@ fn facts(project: &Project) -> Vec<String> {
     }
     if let Some(before) = project.made_in {
         let now = Totals::of(&project.plan);
-        let told = [(now.cards, before.cards, "card"), (now.sheets, before.sheets, "sheet"), (now.cuts, before.cuts, "cut")];
-        let told: Vec<String> = told.into_iter().filter_map(|(now, before, noun)| compared(now, before, noun)).collect();
+        let told =
+            [(now.cards, before.cards, "card"), (now.sheets, before.sheets, "sheet"), (now.cuts, before.cuts, "cut")];
+        let told: Vec<String> =
+            told.into_iter().filter_map(|(now, before, noun)| compared(now, before, noun)).collect();
         if !told.is_empty() {
             facts.push(format!("{} than in {}", listed_words(&told), system(before.units)));
         }
