@@ -12,6 +12,7 @@ mod printed;
 mod random;
 mod reading;
 mod reports;
+mod restated;
 mod sample;
 mod support;
 mod telling;

@@ -15,3 +15,4 @@ mod readback;
 mod registry;
 mod shown;
 mod texts;
+mod trimmer;

@@ -1,6 +1,6 @@
 //! `check FILE…`
 
-use super::args::{Check, Format};
+use super::args::{Check, Format, UnitsWord};
 use super::{Ended, Failure, open, report, say, show};
 use crate::diagnostic::Finding;
 use crate::pipeline;
@@ -20,7 +20,8 @@ pub(super) fn run(arguments: &Check, out: &mut dyn Write) -> Result<Ended, Failu
                 continue;
             }
         };
-        let outcome = pipeline::run(&opened.source, &opened.stem);
+        let also = arguments.units.map(UnitsWord::units);
+        let outcome = pipeline::run_also(&opened.source, &opened.stem, also);
         if outcome.has_errors() {
             ended = ended.max(Ended::Errors);
         } else if let Err(faults) = pipeline::referee(&outcome.editions) {

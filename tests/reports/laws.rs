@@ -47,7 +47,7 @@ fn settled(text: &str) -> Option<Design> {
 fn placed(design: Design) -> Project {
     static PLAN: OnceLock<CutPlan> = OnceLock::new();
     let plan = PLAN.get_or_init(|| search::plan(&design)).clone();
-    Project { layout: place(&design), design, plan, steps: Steps::default(), others: Vec::new() }
+    Project { layout: place(&design), design, plan, steps: Steps::default(), others: Vec::new(), made_in: None }
 }
 
 /// What the rules about layers and about trimming find.
