@@ -16,8 +16,8 @@ use crate::files::{Files, cause};
 use crate::layout::place::place;
 use crate::length::Units;
 use crate::project::{Other, Project, Totals};
-use crate::rules;
 use crate::rules::sizes::restated::with_pair;
+use crate::rules::{self, allowing};
 use crate::shape::LARGEST_DRAWING;
 use crate::source::Source;
 use std::path::Path;
@@ -64,18 +64,26 @@ impl Settled {
     /// The findings of all editions.
     #[must_use]
     pub fn findings(&self) -> Vec<Finding> {
-        merge(&self.designs, self.found.clone())
+        self.allowed(merge(&self.designs, self.found.clone()))
     }
 
     /// The findings of all editions, and more about what the one in `units` was changed to.
     #[must_use]
     pub fn findings_with(&self, units: Units, more: Vec<Finding>) -> Vec<Finding> {
-        let mut findings = self.findings();
+        let mut findings = merge(&self.designs, self.found.clone());
         let edition = self.found.iter().find(|edition| edition.units == units);
-        let designs = self.designs.iter().find(|design| design.units == units);
+        let design = self.designs.iter().find(|design| design.units == units);
         let restated = edition.map_or(&[][..], |edition| &edition.restated);
-        findings.extend(more.into_iter().map(|finding| with_pair(finding, designs, restated)));
-        findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+        findings.extend(more.into_iter().map(|finding| with_pair(finding, design, restated)));
+        self.allowed(findings)
+    }
+
+    /// Findings with those marked that the design allows, in the order of the text.
+    fn allowed(&self, mut findings: Vec<Finding>) -> Vec<Finding> {
+        if let Some(design) = self.designs.first() {
+            findings = allowing::mark(&design.allow, findings);
+        }
+        sort(&mut findings);
         findings
     }
 }
@@ -140,7 +148,17 @@ pub fn run_also(source: &Source, stem: &str, also: Option<Units>) -> Outcome {
         }
         editions.push(project);
     }
-    Outcome { editions, findings: merge(&designs, found) }
+    let mut findings = merge(&designs, found);
+    if let Some(project) = editions.first() {
+        findings = allowing::judge(&project.design.allow, findings);
+        sort(&mut findings);
+    }
+    Outcome { editions, findings }
+}
+
+/// Into the order of the text.
+fn sort(findings: &mut [Finding]) {
+    findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
 }
 
 /// The stages after a plan, and what the rules find.
@@ -193,7 +211,7 @@ fn merge(designs: &[Design], found: Vec<Edition>) -> Vec<Finding> {
             }
         }
     }
-    merged.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+    sort(&mut merged);
     merged
 }
 

@@ -51,6 +51,9 @@ pub(super) struct Check {
     /// Say each finding in two plain sentences
     #[arg(long, conflicts_with = "format")]
     pub(super) plain: bool,
+    /// Show every finding, allowed ones too, in the order of the file, and not only the three worst
+    #[arg(long)]
+    pub(super) all: bool,
     /// How to print the findings
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,

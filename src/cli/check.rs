@@ -31,13 +31,15 @@ pub(super) fn run(arguments: &Check, out: &mut dyn Write) -> Result<Ended, Failu
         }
         if arguments.format == Format::Text {
             let name = opened.source.name();
-            if !outcome.findings.is_empty() {
+            let (shown, more) = report::worst(&outcome.findings, arguments.all);
+            if !shown.is_empty() {
                 let text = if arguments.plain {
-                    report::plain(&opened.source, &outcome.findings)
+                    report::plain(&opened.source, &shown)
                 } else {
-                    report::text(&opened.source, &outcome.findings, true)
+                    report::text(&opened.source, &shown, true)
                 };
-                say(out, &format!("{}\n", text.trim_end()))?;
+                let more = report::not_shown(more, name);
+                say(out, &format!("{}\n", format!("{text}{more}").trim_end()))?;
             }
             if let Some(tally) = show::tally(&outcome.findings) {
                 say(out, &format!("\n{name}: {tally}\n"))?;

@@ -68,6 +68,8 @@ pub struct Design {
     pub notes: Vec<Note>,
     /// Ideas for leftovers.
     pub leftovers: Vec<Idea>,
+    /// Rules whose warnings and notes the designer allows, each with a reason.
+    pub allow: Vec<Allowance>,
     /// Extra supplies for the shopping list.
     pub supplies: Vec<Spanned<String>>,
     /// Extra tools.
@@ -781,4 +783,13 @@ pub struct Idea {
     pub paper: Option<PaperId>,
     /// The designer's words.
     pub text: Spanned<String>,
+}
+
+/// A rule that the designer allows to be broken, and why.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Allowance {
+    /// The rule's name as typed; whether there is such a rule is not known here.
+    pub rule: Spanned<String>,
+    /// The reason, in the designer's own words.
+    pub because: Spanned<String>,
 }

@@ -49,7 +49,7 @@ pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
-const KEYS: [&str; 20] = [
+const KEYS: [&str; 21] = [
     "title",
     "month",
     "designer",
@@ -70,6 +70,7 @@ const KEYS: [&str; 20] = [
     "leftovers",
     "supplies",
     "tools",
+    "allow",
 ];
 
 /// What a design needs that is not only for `cuts`, and how each may be written.
@@ -224,6 +225,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let leftovers = desk.leftovers(top.get("leftovers"), &paper_names);
     let supplies = desk.texts(top.get("supplies"));
     let tools = desk.texts(top.get("tools"));
+    let allow = desk.allowances(top.get("allow"));
 
     let card = match (card_field, card) {
         (Some(_), card) => {
@@ -268,6 +270,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         envelope,
         notes,
         leftovers,
+        allow,
         supplies,
         tools,
         has_front,

@@ -3,6 +3,7 @@
 //! Takes a [`Project`], gives findings in registry order. The `.md` beside a rule is what `explain`
 //! prints, a page of the handbook and a test in one. Must never know a file or a terminal.
 
+pub mod allowing;
 pub mod counts;
 pub mod cutting;
 mod face;
@@ -34,7 +35,8 @@ pub struct Rule {
     pub summary: &'static str,
     /// Its page: why, how to mend it, designs that fail with the reports they give, sound ones.
     pub page: &'static str,
-    /// What finds it in a project; nothing where it is found while the design is read.
+    /// What finds it in a project; nothing where it is found while the design is read, or in
+    /// what the other rules found.
     pub check: Option<fn(&Project) -> Vec<Finding>>,
 }
 
@@ -125,6 +127,9 @@ pub static REGISTRY: &[&Rule] = &[
     &counts::never_used::RULE,
     &counts::sheets_left_over::RULE,
     &counts::versions_alike::RULE,
+    &allowing::unknown_rule::RULE,
+    &allowing::allowed_error::RULE,
+    &allowing::allowed_for_nothing::RULE,
 ];
 
 /// Everything that the rules find in one edition of a design, in registry order.

@@ -332,6 +332,7 @@ pub(crate) fn lantern_row() -> Project {
         ],
         notes: Vec::new(),
         leftovers: Vec::new(),
+        allow: Vec::new(),
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,

@@ -86,6 +86,7 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         layers,
         notes: Vec::new(),
         leftovers: Vec::new(),
+        allow: Vec::new(),
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,

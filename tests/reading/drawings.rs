@@ -282,7 +282,7 @@ fn drawings_are_read_from_the_designs_folder_only() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(256))]
+    #![proptest_config(crate::support::cases(256))]
 
     #[test]
     fn any_path_is_read_or_refused(path in "[MLHVCSQTAZmlhvcsqtaz0-9 .,-]{0,80}") {

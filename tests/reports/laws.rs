@@ -70,7 +70,7 @@ const AMONG_LAYERS: [&str; 5] =
     ["covers-another", "hidden-layer", "hidden-middle", "window-covered", "apart-where-they-meet"];
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
+    #![proptest_config(crate::support::cases(96))]
 
     #[test]
     fn a_mirror_image_has_the_same_faults(whole in any_whole()) {

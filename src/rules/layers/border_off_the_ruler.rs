@@ -80,9 +80,14 @@ fn centred(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     if border.nm() < 0 || border.is_on(ruler) || !room.is_on(ruler) || !extent.is_on(ruler) {
         return None;
     }
+    // The nearest widths with a border on the ruler; nothing is made narrower than one mark.
     let less = border.floor_to(ruler);
     let (wider, narrower) = (room - less * 2, room - (less + ruler) * 2);
-    let widths = if less.is_zero() { narrower.to_string() } else { format!("{narrower} or {wider}") };
+    let widths = match (narrower.nm() > 0, less.is_zero()) {
+        (true, true) => narrower.to_string(),
+        (true, false) => format!("{narrower} or {wider}"),
+        (false, _) => wider.to_string(),
+    };
     let fact = format!(
         "{border} shows at the {} and {} of {}",
         axis.low().word(),
