@@ -14,4 +14,5 @@ mod papers;
 mod readback;
 mod registry;
 mod shown;
+mod texts;
 mod trimmer;

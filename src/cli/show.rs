@@ -22,8 +22,8 @@ pub(super) fn report(source: &Source, findings: &[Finding]) {
 
 /// "2 errors, 1 warning, 3 allowed", or nothing where there is nothing to count.
 pub(super) fn tally(findings: &[Finding]) -> Option<String> {
-    let count = |severity| 
-        findings.iter().filter(|finding| finding.allowed.is_none() && finding.severity == severity).count();
+    let count =
+        |severity| findings.iter().filter(|finding| finding.allowed.is_none() && finding.severity == severity).count();
     let allowed = findings.iter().filter(|finding| finding.allowed.is_some()).count();
     let mut parts: Vec<String> = [Severity::Error, Severity::Warning, Severity::Note]
         .into_iter()

@@ -17,6 +17,7 @@ pub mod papers;
 pub mod reading;
 pub mod sizes;
 mod tell;
+pub mod text;
 pub mod trimming;
 
 use crate::diagnostic::{Finding, Severity};
@@ -127,6 +128,10 @@ pub static REGISTRY: &[&Rule] = &[
     &counts::never_used::RULE,
     &counts::sheets_left_over::RULE,
     &counts::versions_alike::RULE,
+    &text::missing_glyph::RULE,
+    &text::text_too_long::RULE,
+    &text::note_without_its_work::RULE,
+    &text::idea_without_leftover::RULE,
     &allowing::unknown_rule::RULE,
     &allowing::allowed_error::RULE,
     &allowing::allowed_for_nothing::RULE,

@@ -48,7 +48,7 @@ fn an_allowed_warning_keeps_its_reason_and_stays_out_of_the_way() {
 #[test]
 fn an_error_stands_whatever_is_allowed() {
     let text = kite("4 1/2 x 5 1/4 in", "    glue: tape\nallow:\n  past-the-edge: It looks bold.\n");
-    assert_eq!(found(&text), ["past-the-edge@12", "allowed-error@16"]);
+    assert_eq!(found(&text), ["past-the-edge@10", "allowed-error@16"]);
     assert!(run(&text).has_errors());
 }
 

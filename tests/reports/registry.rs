@@ -73,7 +73,8 @@ fn every_code_of_a_finding_has_a_rule() {
     let files = sources(&src());
     let codes = codes();
     let mut calls = 0;
-    let mut idle: BTreeSet<&str> = REGISTRY.iter().filter(|rule| rule.group == "reading").map(|rule| rule.code).collect();
+    let mut idle: BTreeSet<&str> =
+        REGISTRY.iter().filter(|rule| rule.group == "reading").map(|rule| rule.code).collect();
     for file in files {
         let text = std::fs::read_to_string(&file).unwrap();
         let inside = file.strip_prefix(src()).unwrap();

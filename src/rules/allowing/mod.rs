@@ -28,7 +28,11 @@ pub fn spelt(typed: &str) -> String {
 pub fn mark(allow: &[Allowance], findings: Vec<Finding>) -> Vec<Finding> {
     let reason = |finding: &Finding| {
         let free = finding.severity != Severity::Error;
-        allow.iter().filter(|_| free).find(|it| spelt(&it.rule.value) == finding.code).map(|it| it.because.value.clone())
+        allow
+            .iter()
+            .filter(|_| free)
+            .find(|it| spelt(&it.rule.value) == finding.code)
+            .map(|it| it.because.value.clone())
     };
     findings.into_iter().map(|finding| Finding { allowed: reason(&finding), ..finding }).collect()
 }

@@ -77,7 +77,13 @@ fn centred(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     if claimed.is_some_and(|(_, claimed)| *claimed != border) {
         return None;
     }
-    if border.nm() < 0 || border.is_on(ruler) || !room.is_on(ruler) || !extent.is_on(ruler) {
+    // What reaches past an edge is an error of its own, at whichever end it is.
+    if border.nm() < 0
+        || placed.shows(axis.high()) < 0
+        || border.is_on(ruler)
+        || !room.is_on(ruler)
+        || !extent.is_on(ruler)
+    {
         return None;
     }
     // The nearest widths with a border on the ruler; nothing is made narrower than one mark.

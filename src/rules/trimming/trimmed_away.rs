@@ -43,18 +43,13 @@ fn check(project: &Project) -> Vec<Finding> {
             (format!("nothing of it lies on {the_target}"), format!("lay it {ruler} or more over {the_target}"))
         };
         findings.push(
-            Finding::error(
-                RULE.code,
-                layer.span,
-                format!("trimming leaves nothing of {the_layer}"),
-                fact,
-            )
-            .also(
-                layer.trim_flush.as_ref().map_or(layer.span, |flush| flush.span),
-                format!("trimmed level with {the_target}"),
-            )
-            .plainly(format!("{the_layer} lies beside {the_target}, so that trimming leaves nothing of it"))
-            .help(format!("{mend}, or take `trim flush` out")),
+            Finding::error(RULE.code, layer.span, format!("trimming leaves nothing of {the_layer}"), fact)
+                .also(
+                    layer.trim_flush.as_ref().map_or(layer.span, |flush| flush.span),
+                    format!("trimmed level with {the_target}"),
+                )
+                .plainly(format!("{the_layer} lies beside {the_target}, so that trimming leaves nothing of it"))
+                .help(format!("{mend}, or take `trim flush` out")),
         );
     }
     findings
