@@ -6,8 +6,8 @@
 mod papers;
 mod relations;
 
-use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::design::restate::Restated;
+use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
