@@ -15,6 +15,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::files::{Files, cause};
 use crate::layout::place::place;
 use crate::length::Units;
+use crate::paper::made::made;
 use crate::project::{Other, Project, Totals};
 use crate::rules::sizes::restated::with_pair;
 use crate::rules::{self, allowing};
@@ -172,7 +173,8 @@ fn finish_beside(design: Design, plan: CutPlan, made_in: Option<Totals>) -> (Pro
     let layout = place(&design);
     let steps = sequence(&design, &plan);
     let others = others(&design);
-    let project = Project { design, layout, plan, steps, others, made_in };
+    let made = made(&design, &layout);
+    let project = Project { design, layout, made, plan, steps, others, made_in };
     let findings = rules::check(&project);
     (project, findings)
 }

@@ -7,6 +7,7 @@ mod geometry;
 mod handout;
 mod house;
 mod other_ways;
+mod paper;
 mod placing;
 mod printed;
 mod random;
