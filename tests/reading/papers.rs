@@ -153,7 +153,7 @@ fn the_example_in_the_readme_is_sound() {
     let example = section.split_once("```yaml\n").unwrap().1.split_once("```").unwrap().0;
     let text = example.replace(
         "pieces:\n",
-        "  white: {sheets: 2 of letter}\npieces:\n  lantern: {size: 1 x 1 3/4 in | 25 x 44 mm, from: varies}\n",
+        "  white: {sheets: 2 of letter}\npieces:\n  lantern: {size: 1 x 1 3/4 in | 25 x 42 mm, from: varies}\n",
     );
     let head = "title: Night\nmonth: 2027-06\ncards: 4\nunits: inch and metric\n\
                 card: {size: 4 1/4 x 5 1/2 in | 105 x 148 mm, fold: side, from: white}\n";

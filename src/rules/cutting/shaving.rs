@@ -40,8 +40,12 @@ fn check(project: &Project) -> Vec<Finding> {
 /// Each size of ISO 216 is half the one before, rounded down: the millimetre that is over where an A4 sheet
 /// is halved belongs to the standard, and the second half is trimmed.
 fn is_halved(project: &Project, cut: &Cut<'_>, left: i64) -> bool {
-    let whole = cut.along(cut.sheet.part(PartId(0)).rect);
-    project.units() == Units::Metric && cut.times() == 2 && cut.whole() == whole && left <= NM_PER_MM
+    project.units() == Units::Metric && cut.times() == 2 && is_of_the_sheet(cut) && left <= NM_PER_MM
+}
+
+/// Whether the part is as long, that way, as the sheet: as bought, not cut to its size a moment ago.
+fn is_of_the_sheet(cut: &Cut<'_>) -> bool {
+    cut.whole() == cut.along(cut.sheet.part(PartId(0)).rect)
 }
 
 fn tell(project: &Project, cut: &Cut<'_>, left: i64) -> Finding {
@@ -65,7 +69,9 @@ fn tell(project: &Project, cut: &Cut<'_>, left: i64) -> Finding {
         }
         None => format!("leave {least} or more of the {}, or nothing", say(whole)),
     };
-    let finding = Finding::warning(
+    let severity = if is_of_the_sheet(cut) { Severity::Warning } else { Severity::Note };
+    let finding = Finding::new(
+        severity,
         RULE.code,
         written(project, cut.sheet),
         format!("a cut shaves a sheet of {paper}"),
