@@ -73,7 +73,11 @@ fn survivors(judged: &[Judged], most: usize) -> String {
         of.iter().for_each(|(_, _, mutant, _)| *kinds.entry(mutant.kind).or_default() += 1);
         let _ = writeln!(text, "\n{}: {} survive {kinds:?}", class.words(), of.len());
         for (demo, number, mutant, verdict) in of.iter().take(most) {
-            let _ = writeln!(text, "  {number} {demo}:{} {} ({}; {:?})", mutant.line, mutant.kind, verdict.reckoned, verdict.told);
+            let _ = writeln!(
+                text,
+                "  {number} {demo}:{} {} ({}; {:?})",
+                mutant.line, mutant.kind, verdict.reckoned, verdict.told
+            );
             for (sign, lines) in [('-', &mutant.before), ('+', &mutant.after)] {
                 lines.lines().for_each(|line| {
                     let _ = writeln!(text, "    {sign}{line}");

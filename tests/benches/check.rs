@@ -123,10 +123,7 @@ fn growing(pieces: usize, layers: usize, papers: usize) -> String {
         // Between a half and 5/8 in wide, a little higher each.
         let (width, height) = (sixteenths(8 + piece % 3), sixteenths(4 + piece % 7));
         let paper = piece % papers;
-        let _ = writeln!(
-            text,
-            "  piece {piece}: {{size: {{width: {width}, height: {height}}}, from: paper {paper}}}"
-        );
+        let _ = writeln!(text, "  piece {piece}: {{size: {{width: {width}, height: {height}}}, from: paper {paper}}}");
     }
     text.push_str("front:\n");
     for layer in 0..layers {

@@ -215,7 +215,11 @@ impl Demo {
                 }
             } else {
                 // Sheets that were not counted are no change.
-                let sheets = own.facts.counts.iter().filter(|count| count.contains(" sheets of ") || count.ends_with(" missing"));
+                let sheets = own
+                    .facts
+                    .counts
+                    .iter()
+                    .filter(|count| count.contains(" sheets of ") || count.ends_with(" missing"));
                 facts.counts.extend(sheets.cloned());
             }
             classes.extend(compare(&own.facts, &facts));
@@ -231,13 +235,14 @@ impl Demo {
             classes.push((Class::Unreadable, "by what was broken".to_owned()));
         }
         classes.sort();
-        let (class, reckoned) = classes.into_iter().next().unwrap_or_else(|| match (same, settled.designs.is_empty()) {
-            _ if told == Told::Error && settled.found.iter().any(|(_, f)| worst(f) == Some(Severity::Error)) => {
-                (Class::Unreadable, "by the reader alone".to_owned())
-            }
-            (true, _) => (Class::Same, String::new()),
-            (false, _) => (Class::Other, String::new()),
-        });
+        let (class, reckoned) =
+            classes.into_iter().next().unwrap_or_else(|| match (same, settled.designs.is_empty()) {
+                _ if told == Told::Error && settled.found.iter().any(|(_, f)| worst(f) == Some(Severity::Error)) => {
+                    (Class::Unreadable, "by the reader alone".to_owned())
+                }
+                (true, _) => (Class::Same, String::new()),
+                (false, _) => (Class::Other, String::new()),
+            });
         Verdict { class, told, codes: findings.iter().map(|finding| finding.code).collect(), reckoned }
     }
 

@@ -55,7 +55,9 @@ pub(crate) fn numbers(line: &str) -> Vec<Number> {
         };
         if let Some((over, under, stop)) = fraction(at) {
             (value, end) = ((over, under), stop);
-        } else if let Some((over, under, stop)) = bytes.get(whole).filter(|b| **b == b' ').and_then(|_| fraction(whole + 1)) {
+        } else if let Some((over, under, stop)) =
+            bytes.get(whole).filter(|b| **b == b' ').and_then(|_| fraction(whole + 1))
+        {
             (value, end) = ((first * under + over, under), stop);
         } else if bytes.get(whole) == Some(&b'.') && digits(whole + 1) > whole + 1 {
             end = digits(whole + 1);
@@ -85,7 +87,8 @@ fn unit_after(rest: &str) -> Unit {
 }
 
 /// How a number is broken.
-pub(crate) const WAYS: [&str; 6] = ["one step up", "one step down", "doubled", "halved", "digits swapped", "other unit"];
+pub(crate) const WAYS: [&str; 6] =
+    ["one step up", "one step down", "doubled", "halved", "digits swapped", "other unit"];
 
 /// The line with one number broken; none where that way does not suit it.
 pub(crate) fn broken(line: &str, number: &Number, way: &str, dice: &mut Dice) -> Option<String> {
@@ -146,7 +149,9 @@ fn mutants_numbers_are_read_and_written() {
     let (inch, mm) = (Unit::Inch, Unit::Millimetre);
     assert_eq!(found, [("4 1/4", inch), ("5 1/2", inch), ("105", mm), ("148.5", mm), ("3", Unit::None)]);
     let first = &numbers(line)[0];
-    for (way, now) in [("one step up", "4 5/16"), ("one step down", "4 3/16"), ("doubled", "8 1/2"), ("halved", "2 1/8")] {
+    for (way, now) in
+        [("one step up", "4 5/16"), ("one step down", "4 3/16"), ("doubled", "8 1/2"), ("halved", "2 1/8")]
+    {
         let line = broken(line, first, way, &mut Dice::new(1)).unwrap();
         assert!(line.starts_with(&format!("    size: {now} x 5 1/2 in |")), "{line}");
     }

@@ -123,7 +123,9 @@ fn stands_on(design: &Design, mut id: LayerId, other: LayerId) -> bool {
 
 /// Whether the cards of the versions, as they stand in the text, come to another sum than the cards in all.
 pub(crate) fn sum_is_off(text: &str) -> bool {
-    let cards = |line: &str| line.trim().trim_start_matches("- ").strip_prefix("cards:").and_then(|n| n.trim().parse::<u64>().ok());
+    let cards = |line: &str| {
+        line.trim().trim_start_matches("- ").strip_prefix("cards:").and_then(|n| n.trim().parse::<u64>().ok())
+    };
     let all = text.lines().filter(|line| !line.starts_with(' ')).find_map(cards);
     let versions: Vec<u64> = text.lines().filter(|line| line.starts_with(' ')).filter_map(cards).collect();
     !versions.is_empty() && all.is_some_and(|all| all != versions.iter().sum::<u64>())

@@ -203,7 +203,9 @@ impl Sound {
                 (at.clone(), name, g.as_slice())
             }));
         }
-        let longest = |at: &Range<usize>| !found.iter().any(|(other, ..)| other != at && other.start <= at.start && other.end >= at.end);
+        let longest = |at: &Range<usize>| {
+            !found.iter().any(|(other, ..)| other != at && other.start <= at.start && other.end >= at.end)
+        };
         found.iter().filter(|(at, ..)| longest(at)).cloned().collect()
     }
 
@@ -211,7 +213,9 @@ impl Sound {
         let line = &self.lines[n];
         // Words of the language that are names in some design too.
         let own = key(line).map(|(_, key)| key);
-        if self.is_prose(n) || matches!(own, Some("panel" | "turned" | "fan" | "sheets" | "on" | "starting" | "side" | "fold")) {
+        if self.is_prose(n)
+            || matches!(own, Some("panel" | "turned" | "fan" | "sheets" | "on" | "starting" | "side" | "fold"))
+        {
             return None;
         }
         let found = self.names_in(n);
@@ -227,11 +231,13 @@ impl Sound {
         }
         let defines = at.end == code(line).find(':').unwrap_or(0) || matches!(own, Some("as" | "name"));
         // A name that nothing has, or one that its own place has lost while something still asks for it.
-        let asked = || (0..self.lines.len()).filter(|other| *other != n).any(|other| {
-            let own = key(&self.lines[other]).map(|(_, key)| key);
-            let named = self.names_in(other).into_iter().any(|(_, other, _)| other == name);
-            named && !matches!(own, Some("as" | "name" | "panel")) && !self.is_prose(other)
-        });
+        let asked = || {
+            (0..self.lines.len()).filter(|other| *other != n).any(|other| {
+                let own = key(&self.lines[other]).map(|(_, key)| key);
+                let named = self.names_in(other).into_iter().any(|(_, other, _)| other == name);
+                named && !matches!(own, Some("as" | "name" | "panel")) && !self.is_prose(other)
+            })
+        };
         // Nothing asks for a version.
         let lost = if defines { own != Some("name") && asked() } else { true };
         Some(self.with(n, "name misspelt", put(line, &at, &wrong), lost))

@@ -85,7 +85,9 @@ impl Place {
     /// How it is written that a layer lies there.
     fn up(&self, sheet: &mut Sheet, gap: Both) -> String {
         match &self.before {
-            Some(before) if sheet.dice.chance(2) => format!("below: {before}\n{}  gap: {}", self.indent, sheet.length(gap)),
+            Some(before) if sheet.dice.chance(2) => {
+                format!("below: {before}\n{}  gap: {}", self.indent, sheet.length(gap))
+            }
             _ => format!("top: {}", sheet.length(self.top)),
         }
     }
@@ -182,7 +184,9 @@ fn strip(sheet: &mut Sheet, place: &mut Place, room: Both, ground: &str, gap: Bo
     }
     let size = match sheet.dice.of(2) {
         0 => sheet.size(own),
-        _ => format!("{{width: as wide as {ground} plus {}, height: {}}}", sheet.length(END + END), sheet.length(own[1])),
+        _ => {
+            format!("{{width: as wide as {ground} plus {}, height: {}}}", sheet.length(END + END), sheet.length(own[1]))
+        }
     };
     let name = sheet.piece("rail", &size, own, 1, &[]);
     let up = place.up(sheet, gap);
@@ -222,9 +226,21 @@ fn ring(sheet: &mut Sheet, place: &mut Place, room: Both, ground: &str, text: &m
     let put_on = sheet.length(thick);
     let sides: [(&str, Size, String); 4] = [
         ("left strip", [thick, wide], format!("{{width: {put_on}, height: as high as {middle}}}")),
-        ("top strip", [across + thick, thick], format!("{{width: as wide as {middle} plus {put_on}, height: {put_on}}}")),
-        ("right strip", [thick, wide + thick], format!("{{width: {put_on}, height: as high as {middle} plus {put_on}}}")),
-        ("bottom strip", [across + thick * 2, thick], format!("{{width: as wide as top strip plus {put_on}, height: {put_on}}}")),
+        (
+            "top strip",
+            [across + thick, thick],
+            format!("{{width: as wide as {middle} plus {put_on}, height: {put_on}}}"),
+        ),
+        (
+            "right strip",
+            [thick, wide + thick],
+            format!("{{width: {put_on}, height: as high as {middle} plus {put_on}}}"),
+        ),
+        (
+            "bottom strip",
+            [across + thick * 2, thick],
+            format!("{{width: as wide as top strip plus {put_on}, height: {put_on}}}"),
+        ),
     ];
     let names: Vec<String> = sides.into_iter().map(|(name, own, size)| sheet.piece(name, &size, own, 1, &[])).collect();
     let up = format!("top: {}", sheet.length(place.top + thick));
@@ -245,7 +261,10 @@ fn corner_pieces(sheet: &mut Sheet, place: &mut Place, room: Both, margin: Both,
     }
     let size = sheet.size([side, side]);
     let corner = sheet.dice.one(&["bottom left", "top left", "bottom right"]);
-    let shapes = [("sail", format!("shape: triangle, right angle at {corner}"), "left"), ("bow", "shape: diamond".to_owned(), "right")];
+    let shapes = [
+        ("sail", format!("shape: triangle, right angle at {corner}"), "left"),
+        ("bow", "shape: diamond".to_owned(), "right"),
+    ];
     for (name, shape, edge) in shapes {
         let name = sheet.piece(name, &size, [side, side], 1, &[shape]);
         let (across, up) = (format!("{edge}: {}", sheet.length(margin)), format!("top: {}", sheet.length(place.top)));

@@ -21,7 +21,10 @@ impl Sheet {
         let first = usize::from(!holds(&SHEETS[0].2) || self.dice.chance(2));
         let (inch, metric, sheet) = SHEETS[first];
         let count = |system: fn(Both) -> i64| -> i64 {
-            wanted.iter().map(|(size, count)| (count + per_sheet(*size, sheet, system) - 1) / per_sheet(*size, sheet, system)).sum()
+            wanted
+                .iter()
+                .map(|(size, count)| (count + per_sheet(*size, sheet, system) - 1) / per_sheet(*size, sheet, system))
+                .sum()
         };
         let (inches, metres) = (count(|both| both.0).max(1), count(|both| both.1).max(1));
         let _ = writeln!(text, "  {}:", Self::paper_name(paper));
@@ -30,7 +33,8 @@ impl Sheet {
         if paper == 0 {
             text.push_str("    weight: 110 lb cover\n");
         } else {
-            let pattern = self.dice.one(&["", "    pattern: any\n", "    pattern: two-way\n", "    pattern: one-way\n"]);
+            let pattern =
+                self.dice.one(&["", "    pattern: any\n", "    pattern: two-way\n", "    pattern: one-way\n"]);
             text.push_str(pattern);
             if self.dice.chance(5) {
                 let strip = self.length(Both(8, 13));

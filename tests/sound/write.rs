@@ -226,7 +226,9 @@ impl Sheet {
         text.push_str("pieces:\n");
         for piece in self.pieces.iter().skip(1) {
             let _ = writeln!(text, "  {}:", piece.name);
-            piece.lines.iter().for_each(|line| drop(writeln!(text, "    {line}")));
+            for line in &piece.lines {
+                let _ = writeln!(text, "    {line}");
+            }
         }
         if !self.decorations.is_empty() {
             let _ = writeln!(text, "decorations:\n{}", self.decorations.join("\n"));
@@ -248,7 +250,13 @@ impl Sheet {
     /// The rectangles that are cut from a paper, with how many of each for all cards.
     pub(super) fn wanted_of(&self, paper: usize) -> Vec<(Size, i64)> {
         let count = |piece: &Piece| match &piece.from {
-            Paper::Of(own) => if *own == paper { self.cards } else { 0 },
+            Paper::Of(own) => {
+                if *own == paper {
+                    self.cards
+                } else {
+                    0
+                }
+            }
             Paper::Varies(papers) => {
                 papers.iter().zip(&self.versions).filter(|(own, _)| **own == paper).map(|(_, cards)| cards).sum()
             }
