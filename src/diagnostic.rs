@@ -57,6 +57,8 @@ pub struct Finding {
     pub plain: Option<String>,
     /// The edition it is about, where a design has two and only one is concerned.
     pub edition: Option<Units>,
+    /// Why the designer allows it, where the design says so; never an error.
+    pub allowed: Option<String>,
 }
 
 impl Finding {
@@ -77,6 +79,7 @@ impl Finding {
             help: None,
             plain: None,
             edition: None,
+            allowed: None,
         }
     }
 

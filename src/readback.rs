@@ -29,6 +29,7 @@ pub fn read_back(project: &Project) -> Vec<String> {
         Fold::Accordion { .. } => "folds to and fro",
     });
     let mut lines = vec![check::title(&design.title.value, units.word(), design.cards.value, size, fold)];
+    lines.extend(restated(design));
     if let Some(scores) = design.card.as_ref().and_then(|card| scores(design, card)) {
         lines.push(scores);
     }
@@ -57,6 +58,17 @@ pub fn read_back(project: &Project) -> Vec<String> {
     let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
     lines.push(cutting::totals(plan.cuts(), count(plan.sheets_used()), count(plan.diagrams())));
     lines
+}
+
+/// What this edition has by rule, in the order of the file, each once.
+fn restated(design: &Design) -> Option<String> {
+    let mut pairs: Vec<String> = Vec::new();
+    for restated in design.restated.iter().filter(|_| design.is_restated()) {
+        if !pairs.contains(&restated.pair) {
+            pairs.push(restated.pair.clone());
+        }
+    }
+    (!pairs.is_empty()).then(|| check::restated(&pairs))
 }
 
 /// The score lines of a base that has several.

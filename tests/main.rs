@@ -13,6 +13,7 @@ mod printed;
 mod random;
 mod reading;
 mod reports;
+mod restated;
 mod sample;
 mod sound;
 mod support;

@@ -52,3 +52,8 @@ pub(crate) const fn widest_border(units: Units) -> Length {
 pub(crate) const fn usable(units: Units) -> Length {
     Length::either(units, Length::inch(1, 1), Length::mm(25))
 }
+
+/// The marks of a usual ruler lie so far apart: 1/16 in, 1 mm.
+pub(crate) const fn mark(units: Units) -> Length {
+    Length::either(units, Length::inch(1, 16), Length::mm(1))
+}

@@ -3,6 +3,7 @@
 //! Takes a [`Project`], gives findings in registry order. The `.md` beside a rule is what `explain`
 //! prints, a page of the handbook and a test in one. Must never know a file or a terminal.
 
+pub mod allowing;
 pub mod counts;
 pub mod cutting;
 mod face;
@@ -16,6 +17,7 @@ pub mod papers;
 pub mod reading;
 pub mod sizes;
 mod tell;
+pub mod text;
 pub mod trimming;
 
 use crate::diagnostic::{Finding, Severity};
@@ -34,7 +36,8 @@ pub struct Rule {
     pub summary: &'static str,
     /// Its page: why, how to mend it, designs that fail with the reports they give, sound ones.
     pub page: &'static str,
-    /// What finds it in a project; nothing where it is found while the design is read.
+    /// What finds it in a project; nothing where it is found while the design is read, or in
+    /// what the other rules found.
     pub check: Option<fn(&Project) -> Vec<Finding>>,
 }
 
@@ -52,7 +55,6 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::bad_length::RULE,
     &reading::missing_unit::RULE,
     &reading::bad_size::RULE,
-    &reading::missing_twin::RULE,
     &reading::size_not_positive::RULE,
     &reading::circular_size::RULE,
     &reading::bad_count::RULE,
@@ -78,13 +80,16 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::impossible_window::RULE,
     &reading::no_such_window::RULE,
     &reading::larger_than_its_window::RULE,
+    &sizes::restated::RULE,
     &sizes::size_off_the_ruler::RULE,
     &sizes::share_off_the_ruler::RULE,
     &sizes::nothing_to_hold::RULE,
+    &sizes::odd_sixteenth::RULE,
     &layers::past_the_edge::RULE,
     &layers::border_unlike_claim::RULE,
     &layers::border_off_the_ruler::RULE,
     &layers::unlike_borders::RULE,
+    &layers::finer_than_the_hand::RULE,
     &layers::laid_sideways::RULE,
     &layers::no_glue::RULE,
     &layers::covers_another::RULE,
@@ -116,10 +121,20 @@ pub static REGISTRY: &[&Rule] = &[
     &cutting::fixed_cut_without_room::RULE,
     &cutting::too_few_sheets::RULE,
     &cutting::too_few_other_sheets::RULE,
-    &cutting::strip_that_uses_the_sheet_up::RULE,
+    &cutting::errors_add_up::RULE,
+    &cutting::shaving::RULE,
+    &cutting::longer_than_the_trimmer::RULE,
+    &cutting::close_measures::RULE,
     &counts::never_used::RULE,
     &counts::sheets_left_over::RULE,
     &counts::versions_alike::RULE,
+    &text::missing_glyph::RULE,
+    &text::text_too_long::RULE,
+    &text::note_without_its_work::RULE,
+    &text::idea_without_leftover::RULE,
+    &allowing::unknown_rule::RULE,
+    &allowing::allowed_error::RULE,
+    &allowing::allowed_for_nothing::RULE,
 ];
 
 /// Everything that the rules find in one edition of a design, in registry order.

@@ -299,6 +299,8 @@ pub(crate) fn lantern_row() -> Project {
     let design = Design {
         units: Units::Inch,
         asked: vec![Units::Inch],
+        asked_span: None,
+        restated: Vec::new(),
         title: said("Lantern Row".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
         designer: None,
@@ -308,6 +310,8 @@ pub(crate) fn lantern_row() -> Project {
             ruler: Length::inch(1, 16),
             cutting_error: Length::inch(1, 32),
             placing_error: Length::inch(1, 16),
+            trimmer: Length::inch(12, 1),
+            trimmer_span: None,
         },
         card: Some(Card { size: size(34, 44), span: NOWHERE, fold: Fold::Side, from: PaperId(0), base: PieceId(0) }),
         papers,
@@ -328,6 +332,7 @@ pub(crate) fn lantern_row() -> Project {
         ],
         notes: Vec::new(),
         leftovers: Vec::new(),
+        allow: Vec::new(),
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,
@@ -364,7 +369,7 @@ pub(crate) fn lantern_row() -> Project {
             step(7, Work::Layering, glue(0, false)),
         ],
     };
-    Project { design, layout, plan, steps, others: Vec::new() }
+    Project { design, layout, plan, steps, others: Vec::new(), made_in: None }
 }
 
 pub(crate) const FIRST: VersionId = VersionId(0);

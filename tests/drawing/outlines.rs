@@ -59,6 +59,8 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
     let design = Design {
         units: Units::Inch,
         asked: vec![Units::Inch],
+        asked_span: None,
+        restated: Vec::new(),
         title: said("Paper Shapes".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
         designer: None,
@@ -68,6 +70,8 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
             ruler: Length::inch(1, 16),
             cutting_error: Length::inch(1, 32),
             placing_error: Length::inch(1, 16),
+            trimmer: Length::inch(12, 1),
+            trimmer_span: None,
         },
         card: Some(Card { size: front, span: NOWHERE, fold, from: PaperId(WHITE), base: PieceId(0) }),
         papers: vec![
@@ -82,6 +86,7 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         layers,
         notes: Vec::new(),
         leftovers: Vec::new(),
+        allow: Vec::new(),
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,
@@ -96,7 +101,7 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         missing: Vec::new(),
     };
     let layout = place(&design);
-    Project { design, layout, plan, steps: Steps::default(), others: Vec::new() }
+    Project { design, layout, plan, steps: Steps::default(), others: Vec::new(), made_in: None }
 }
 
 fn centred(name: &str, piece: usize) -> Layer {

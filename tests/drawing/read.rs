@@ -17,5 +17,5 @@ pub(crate) fn project(text: &str, units: Units) -> Project {
     let layout = place(&design);
     let plan = search::plan(&design);
     let steps = sequence(&design, &plan);
-    Project { design, layout, plan, steps, others: Vec::new() }
+    Project { design, layout, plan, steps, others: Vec::new(), made_in: None }
 }

@@ -182,10 +182,9 @@ impl Demo {
         let mut classes: Vec<(Class, String)> = Vec::new();
         let mut same = settled.designs.len() == self.editions.len();
         for design in &settled.designs {
-            let Some(own) = self.editions.iter().find(|own| own.design.units == design.units) else {
-                same = false;
-                continue;
-            };
+            // An edition in other units is held against the first.
+            let own = self.editions.iter().find(|own| own.design.units == design.units);
+            let Some(own) = own.or(self.editions.first()) else { continue };
             if reckon::without_places(design) == own.text {
                 continue;
             }

@@ -1,7 +1,7 @@
 //! The report for other programs, version 0.
 //!
 //! `{version, findings: [{code, severity, message, file, line, column, end_line, end_column,
-//! labels, help}]}`. Lines and columns are 1-based, columns count characters, the end is the first
+//! labels, help, allowed}]}`; `allowed` is the reason that the design gives, or null. Lines and columns are 1-based, columns count characters, the end is the first
 //! character after the place. `labels` holds the other places in the same form, each
 //! `{message, line, column, end_line, end_column}`, the finding's own fact first.
 
@@ -34,6 +34,7 @@ fn one(source: &Source, finding: &Finding) -> Value {
         "end_column": end.column,
         "labels": labels,
         "help": finding.help,
+        "allowed": finding.allowed,
     })
 }
 

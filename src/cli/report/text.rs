@@ -36,6 +36,9 @@ fn one(source: &Source, finding: &Finding, renderer: &Renderer) -> String {
     if let Some(help) = &finding.help {
         group = group.element(Level::HELP.message(tame(help)));
     }
+    if let Some(reason) = &finding.allowed {
+        group = group.element(Level::NOTE.message(format!("allowed: {}", tame(reason))));
+    }
     tighten(&renderer.render(&[group]))
 }
 

@@ -3,8 +3,9 @@
 //! Every fault is noted and the reading goes on: a `None` here always has its finding.
 
 use crate::design::nodes::{Map, Node};
+use crate::design::restate::Restated;
 use crate::diagnostic::Finding;
-use crate::length::{Length, Units};
+use crate::length::{Length, Size, Units};
 use crate::source::{Source, Span, Spanned};
 
 use super::heard::Heard;
@@ -20,6 +21,10 @@ pub(super) struct Desk<'a> {
     /// The systems that the design asks for, at least one.
     pub(super) asked: Vec<Units>,
     pub(super) findings: Vec<Finding>,
+    /// What this edition has by rule so far.
+    pub(super) restated: Vec<Restated>,
+    /// The card as stated and as this edition has it, where a rule changed it.
+    pub(super) card: Option<(Size, Size)>,
     /// Texts that a comma cut off: what else is wrong with them is no fault of theirs.
     cut_off: Vec<Span>,
     /// The fixed words met so far.
@@ -71,7 +76,17 @@ impl<'a> Fields<'a> {
 impl<'a> Desk<'a> {
     pub(super) fn new(source: &'a Source, units: Units, asked: Vec<Units>) -> Self {
         let ruler = Length::either(units, Length::inch(1, 16), Length::mm(1));
-        Self { source, units, ruler, asked, findings: Vec::new(), cut_off: Vec::new(), heard: Heard::default() }
+        Self {
+            source,
+            units,
+            ruler,
+            asked,
+            findings: Vec::new(),
+            restated: Vec::new(),
+            card: None,
+            cut_off: Vec::new(),
+            heard: Heard::default(),
+        }
     }
 
     /// Whether two systems are asked for.

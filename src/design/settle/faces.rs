@@ -30,7 +30,7 @@ impl<'a> Desk<'a> {
         let Some(fields) = self.fields(field.node, "the envelope", field.key, &known) else { return draft };
         let size = self.required(&fields, "size", "5 3/4 x 4 3/8 in").and_then(|field| {
             let text = self.text(field)?;
-            self.size_in(text, Role::Outright).map(|size| (size, text.span))
+            self.size_in(text, Role::Envelope).map(|size| (size, text.span))
         });
         let flap = fields.get("flap").map(|field| (self.length(field, Role::Outright), field));
         draft.lists.extend(fields.get("front").map(|field| (field, Face::EnvelopeFront)));

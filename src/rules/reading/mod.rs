@@ -15,7 +15,6 @@ pub mod impossible_window;
 pub mod larger_than_its_window;
 pub mod measured_across_a_turn;
 pub mod missing_key;
-pub mod missing_twin;
 pub mod missing_unit;
 pub mod name_used_twice;
 pub mod no_inside;
