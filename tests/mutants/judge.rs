@@ -5,7 +5,6 @@ use super::write::{Mutant, Sound};
 use crate::support::quick;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
-use trimwright::assembly::sequence::sequence;
 use trimwright::cutting::demand::{PaperDemand, demand};
 use trimwright::cutting::plan::{Aim, Aims, CutPlan};
 use trimwright::design::model::Design;
@@ -13,7 +12,7 @@ use trimwright::diagnostic::{Finding, Severity};
 use trimwright::files::Disk;
 use trimwright::layout::place::place;
 use trimwright::pipeline;
-use trimwright::project::{Other, Project};
+use trimwright::project::Project;
 use trimwright::readback::read_back;
 use trimwright::rules::REGISTRY;
 use trimwright::source::Source;
@@ -106,7 +105,6 @@ struct Edition {
     facts: Facts,
     demand: Vec<PaperDemand>,
     plan: CutPlan,
-    others: Vec<Other>,
     notes: BTreeSet<(&'static str, String)>,
     read_back: Vec<String>,
 }
@@ -128,16 +126,18 @@ fn no_plan(design: &Design) -> CutPlan {
     CutPlan { units, cards, most: None, aims, sheets: Vec::new(), missing: Vec::new() }
 }
 
-fn project(design: Design, plan: CutPlan, others: Vec<Other>) -> Project {
-    let (layout, steps) = (place(&design), sequence(&design, &plan));
-    Project { design, layout, plan, steps, others }
+/// The stages after a plan and what the rules find; other sheets that somebody may hold are left out, since
+/// planning them takes longest.
+fn finished(design: &Design, plan: CutPlan) -> (Project, Vec<Finding>) {
+    let mut design = design.clone();
+    design.papers.iter_mut().for_each(|paper| paper.also.clear());
+    pipeline::finish(design, plan)
 }
 
-/// What the rules find; of those that look at sheets only where there is a plan.
-fn found(project: &Project, planned: bool) -> Vec<Finding> {
-    let needs_plan = |group: &str| matches!(group, "cutting" | "counts" | "papers");
-    let rules = REGISTRY.iter().filter(|rule| planned || !needs_plan(rule.group));
-    rules.filter_map(|rule| rule.check).flat_map(|check| check(project)).collect()
+/// Whether a finding comes from a rule that looks at sheets.
+fn is_of_sheets(finding: &Finding) -> bool {
+    let rule = REGISTRY.iter().find(|rule| rule.code == finding.code);
+    rule.is_some_and(|rule| matches!(rule.group, "cutting" | "counts" | "papers"))
 }
 
 fn noted(findings: &[Finding]) -> BTreeSet<(&'static str, String)> {
@@ -151,12 +151,12 @@ impl Demo {
         let settled = pipeline::settle(&source, "design");
         let editions = settled.designs.into_iter().map(|design| {
             let (plan, demand) = (quick(&design), demand(&design));
-            let own = project(design.clone(), plan.clone(), Vec::new());
+            let (own, found) = finished(&design, plan.clone());
             let mut facts = facts(&design, &own.layout);
             facts.counts.extend(reckon::sheets(&design, &plan));
-            let notes = noted(&found(&own, true));
+            let notes = noted(&found);
             let text = reckon::without_places(&design);
-            Edition { text, facts, demand, plan, notes, others: Vec::new(), read_back: read_back(&own), design }
+            Edition { text, facts, demand, plan, notes, read_back: read_back(&own), design }
         });
         let name = path.file_stem().expect("a name").to_string_lossy().into_owned();
         Self { name, path: path.to_owned(), sound: Sound::new(&text), line_text: text, editions: editions.collect() }
@@ -192,21 +192,19 @@ impl Demo {
             let layout = place(design);
             let mut facts = facts(design, &layout);
             let demand = demand(design);
-            let mut planned = None;
-            if demand == own.demand && design.papers.iter().all(|paper| paper.also.is_empty()) {
-                planned = Some((own.plan.clone(), own.others.clone()));
-            }
+            let planned = (demand == own.demand).then(|| own.plan.clone());
             if told < Told::Warning {
-                let bare = project(design.clone(), no_plan(design), Vec::new());
-                let new = self.new_of(own, found(&bare, false));
+                let (_, mut found) = finished(design, no_plan(design));
+                found.retain(|finding| !is_of_sheets(finding));
+                let new = self.new_of(own, found);
                 raise(&mut told, worst(&new));
                 findings.extend(new);
             }
             if told < Told::Warning {
-                let (plan, others) = planned.take().unwrap_or_else(|| (quick(design), Vec::new()));
+                let plan = planned.unwrap_or_else(|| quick(design));
                 facts.counts.extend(reckon::sheets(design, &plan));
-                let whole = project(design.clone(), plan, others);
-                let new = self.new_of(own, found(&whole, true));
+                let (whole, found) = finished(design, plan);
+                let new = self.new_of(own, found);
                 raise(&mut told, worst(&new));
                 findings.extend(new);
                 if read_back(&whole) != own.read_back {
