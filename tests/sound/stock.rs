@@ -9,6 +9,10 @@ const SHEETS: [(&str, &str, Size); 2] = [
     ("12 x 12 in", "304 x 304 mm", [Both(192, 304), Both(192, 304)]),
 ];
 
+/// The smallest envelope that every post takes, 140 x 90 mm (UPU, from memory) and 5 x 3 1/2 in (USPS DMM 101.1.1,
+/// from memory).
+const LEAST_ENVELOPE: Size = [Both(80, 140), Both(56, 90)];
+
 /// What a slice narrower than this asks to be left on its other side.
 const NARROW: Both = Both(8, 12);
 const HELD: Both = Both(16, 25);
@@ -50,7 +54,8 @@ impl Sheet {
         }
         let lies = height.within(width);
         let (long, short) = if lies { (width, height) } else { (height, width) };
-        let size = self.size([long + Both(4, 8), short + Both(4, 8)]);
+        let own = [(long + Both(4, 8), LEAST_ENVELOPE[0]), (short + Both(4, 8), LEAST_ENVELOPE[1])];
+        let size = self.size(own.map(|(side, least)| Both(side.0.max(least.0), side.1.max(least.1))));
         let flap = self.length(super::bands::FLAP);
         let _ = write!(text, "envelope:\n  size: {size}\n  flap: {flap}\n  on the flap:\n");
         text.push_str("    - {place: liner, centre: both ways, glue: tape}\n");
