@@ -9,9 +9,9 @@ const SHEETS: [(&str, &str, Size); 2] = [
     ("12 x 12 in", "304 x 304 mm", [Both(192, 304), Both(192, 304)]),
 ];
 
-/// The smallest envelope that every post takes, 140 x 90 mm (UPU, from memory) and 5 x 3 1/2 in (USPS DMM 101.1.1,
-/// from memory).
-const LEAST_ENVELOPE: Size = [Both(80, 140), Both(56, 90)];
+/// The smallest envelope that goes anywhere: 140 x 90 mm (Canada Post, size requirements of lettermail), 5 x 3 1/2 in
+/// (from memory), with room to spare.
+const LEAST_ENVELOPE: Size = [Both(90, 140), Both(60, 90)];
 
 /// What a slice narrower than this asks to be left on its other side.
 const NARROW: Both = Both(8, 12);
