@@ -15,6 +15,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::files::{Files, cause};
 use crate::layout::place::place;
 use crate::length::Units;
+use crate::paper::made::made;
 use crate::project::{Other, Project, Totals};
 use crate::rules::sizes::restated::with_pair;
 use crate::rules::{self, allowing};
@@ -64,17 +65,22 @@ impl Settled {
     /// The findings of all editions.
     #[must_use]
     pub fn findings(&self) -> Vec<Finding> {
-        merge(&self.designs, self.found.clone())
+        self.allowed(merge(&self.designs, self.found.clone()))
     }
 
     /// The findings of all editions, and more about what the one in `units` was changed to.
     #[must_use]
     pub fn findings_with(&self, units: Units, more: Vec<Finding>) -> Vec<Finding> {
-        let mut findings = self.findings();
+        let mut findings = merge(&self.designs, self.found.clone());
         let edition = self.found.iter().find(|edition| edition.units == units);
-        let designs = self.designs.iter().find(|design| design.units == units);
+        let design = self.designs.iter().find(|design| design.units == units);
         let restated = edition.map_or(&[][..], |edition| &edition.restated);
-        findings.extend(more.into_iter().map(|finding| with_pair(finding, designs, restated)));
+        findings.extend(more.into_iter().map(|finding| with_pair(finding, design, restated)));
+        self.allowed(findings)
+    }
+
+    /// Findings with those marked that the design allows, in the order of the text.
+    fn allowed(&self, mut findings: Vec<Finding>) -> Vec<Finding> {
         if let Some(design) = self.designs.first() {
             findings = allowing::mark(&design.allow, findings);
         }
@@ -167,7 +173,8 @@ fn finish_beside(design: Design, plan: CutPlan, made_in: Option<Totals>) -> (Pro
     let layout = place(&design);
     let steps = sequence(&design, &plan);
     let others = others(&design);
-    let project = Project { design, layout, plan, steps, others, made_in };
+    let made = made(&design, &layout);
+    let project = Project { design, layout, made, plan, steps, others, made_in };
     let findings = rules::check(&project);
     (project, findings)
 }

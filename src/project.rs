@@ -5,6 +5,7 @@ use crate::cutting::plan::CutPlan;
 use crate::design::model::{Design, PaperId};
 use crate::layout::model::Layout;
 use crate::length::Units;
+use crate::paper::made::Made;
 
 /// Every stage's value for one edition of one design.
 #[derive(Debug, Clone)]
@@ -13,6 +14,8 @@ pub struct Project {
     pub design: Design,
     /// Where every layer lies.
     pub layout: Layout,
+    /// How thick the finished card is and what it weighs; none in a file for `cuts`.
+    pub made: Option<Made>,
     /// How the sheets are cut.
     pub plan: CutPlan,
     /// What is done, in order.

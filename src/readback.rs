@@ -6,6 +6,7 @@
 mod layers;
 mod made;
 mod papers;
+mod post;
 mod sizes;
 
 use crate::design::model::{Card, Design, Fold, PieceId, PieceKind, Side, VersionId};
@@ -14,7 +15,7 @@ use crate::project::Project;
 use crate::words::english::{check, counted, cutting, listed_words};
 
 /// The design as one edition prints it, a fact a line: the cards, each version, each layer with
-/// every border and gap, the sheets of each paper with what they give and what is said of their
+/// every border and gap, envelope and post, the sheets of each paper with what they give and what is said of their
 /// cutting, and the cuts.
 #[must_use]
 pub fn read_back(project: &Project) -> Vec<String> {
@@ -36,6 +37,7 @@ pub fn read_back(project: &Project) -> Vec<String> {
     if let Some(card) = &design.card {
         let base = design.piece(card.base).size.in_units(units);
         lines.push(format!("Each base is cut {base} from {}.", design.paper(card.from).name));
+        lines.extend(post::base(project, card));
     }
     lines.extend(design.version_ids().filter_map(|id| version(design, id)));
     if design.has_front {
@@ -45,6 +47,9 @@ pub fn read_back(project: &Project) -> Vec<String> {
     lines.extend(design.layer_ids().map(|id| layers::layer(project, id)));
     if design.has_front {
         lines.extend(made::in_all(project));
+    }
+    if let (Some(card), Some(made)) = (&design.card, &project.made) {
+        lines.extend(post::posted(project, card, made));
     }
     if !design.has_front {
         let written = |id: &PieceId| !matches!(design.piece(*id).kind, PieceKind::Kept { .. });

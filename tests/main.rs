@@ -8,6 +8,7 @@ mod handout;
 mod house;
 mod mutants;
 mod other_ways;
+mod paper;
 mod placing;
 mod printed;
 mod random;

@@ -11,7 +11,9 @@ use crate::design::restate::Restated;
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
-pub use papers::{AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Paper, Pattern, Sheets, Side, TurnedOver};
+pub use papers::{
+    AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Grain, Paper, Pattern, Sheets, Side, TurnedOver,
+};
 pub use relations::{Change, Extent, Measure, Of, Relation, Stated};
 pub(crate) use relations::{drawn_height, edges_of};
 

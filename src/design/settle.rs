@@ -31,6 +31,7 @@ mod turned;
 mod units;
 mod values;
 mod versions;
+mod weight;
 mod window;
 
 use super::model::{Card, Design, Face, PieceId};

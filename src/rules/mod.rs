@@ -7,6 +7,7 @@ pub mod allowing;
 pub mod counts;
 pub mod cutting;
 mod face;
+pub mod folding;
 pub mod gluing;
 pub mod greeting;
 mod hand;
@@ -14,6 +15,7 @@ pub mod layers;
 pub mod making;
 mod outlines;
 pub mod papers;
+pub mod posting;
 pub mod reading;
 pub mod sizes;
 mod tell;
@@ -57,6 +59,9 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::bad_size::RULE,
     &reading::size_not_positive::RULE,
     &reading::circular_size::RULE,
+    &reading::bad_weight::RULE,
+    &reading::weight_without_grade::RULE,
+    &reading::unlikely_paper::RULE,
     &reading::bad_count::RULE,
     &reading::bad_month::RULE,
     &reading::cards_do_not_add_up::RULE,
@@ -114,8 +119,13 @@ pub static REGISTRY: &[&Rule] = &[
     &making::too_few_windows::RULE,
     &making::hands_missing::RULE,
     &making::ribbon_too_short::RULE,
-    &papers::weight_without_grade::RULE,
     &papers::pad_of_several_sizes::RULE,
+    &folding::base_too_light::RULE,
+    &folding::fold_across_the_grain::RULE,
+    &posting::envelope_too_small::RULE,
+    &posting::no_named_envelope::RULE,
+    &posting::too_small_to_post::RULE,
+    &posting::not_a_machine_letter::RULE,
     &cutting::larger_than_its_sheet::RULE,
     &cutting::edge_piece_of_another_paper::RULE,
     &cutting::fixed_cut_without_room::RULE,

@@ -22,6 +22,7 @@ use trimwright::drawing::svg::svg;
 use trimwright::geometry::{Angle, Corner, Edge, Mirror, Point, Polygon, Rect, Region};
 use trimwright::layout::place::place;
 use trimwright::length::{Length, Units};
+use trimwright::paper::made::made;
 use trimwright::preview;
 use trimwright::project::Project;
 use trimwright::shape::{End, Form, Making, Shape, Window};
@@ -101,7 +102,15 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         missing: Vec::new(),
     };
     let layout = place(&design);
-    Project { design, layout, plan, steps: Steps::default(), others: Vec::new(), made_in: None }
+    Project {
+        made: made(&design, &layout),
+        design,
+        layout,
+        plan,
+        steps: Steps::default(),
+        others: Vec::new(),
+        made_in: None,
+    }
 }
 
 fn centred(name: &str, piece: usize) -> Layer {

@@ -16,6 +16,7 @@ use trimwright::diagnostic::Finding;
 use trimwright::geometry::Mirror;
 use trimwright::layout::place::place;
 use trimwright::length::Units;
+use trimwright::paper::made::made;
 use trimwright::project::Project;
 use trimwright::rules::REGISTRY;
 use trimwright::source::Source;
@@ -47,7 +48,16 @@ fn settled(text: &str) -> Option<Design> {
 fn placed(design: Design) -> Project {
     static PLAN: OnceLock<CutPlan> = OnceLock::new();
     let plan = PLAN.get_or_init(|| search::plan(&design)).clone();
-    Project { layout: place(&design), design, plan, steps: Steps::default(), others: Vec::new(), made_in: None }
+    let layout = place(&design);
+    Project {
+        made: made(&design, &layout),
+        design,
+        layout,
+        plan,
+        steps: Steps::default(),
+        others: Vec::new(),
+        made_in: None,
+    }
 }
 
 /// What the rules about layers and about trimming find.

@@ -55,15 +55,17 @@ fn a_shaving_is_told_with_sizes_that_leave_none_or_enough() {
     assert_eq!(source.slice(found[0].others[0].span), "101 x 150 mm");
 }
 
-/// 1/8 in and 3 mm may be cut off, and nothing left is no cut.
+/// 1/8 in and 3 mm may be cut off, and nothing left is no cut; 297 mm is twice 148 mm and 1 mm (ISO 216).
 #[test]
 fn what_can_be_cut_off_is_no_shaving() {
     for (units, sheets, size) in [
         ("inch", "6 x 6 in", "2 x 5 7/8 in"),
         ("inch", "6 x 6 in", "2 x 6 in"),
         ("metric", "150 x 150 mm", "60 x 147 mm"),
+        ("metric", "A4", "210 x 148 mm"),
     ] {
-        let text = cuts(1, &format!("units: {units}\n"), sheets, &[("panel", size)]);
+        let cards = if sheets == "A4" { 2 } else { 1 };
+        let text = cuts(cards, &format!("units: {units}\n"), sheets, &[("panel", size)]);
         assert_eq!(told(&text, "shaving"), [], "{size}");
     }
 }
@@ -72,7 +74,7 @@ fn strips(border: &str, workshop: &str, strip: &str) -> String {
     format!(
         "title: Kite\nmonth: 2026-04\ncards: 4\nunits: inch\n{workshop}\
          card: {{size: {border} x 6 in, fold: none, from: white}}\n\
-         papers:\n  white: {{sheets: 4 of letter}}\n  dusk: {{sheets: 1 of 12 x 6 in}}\n\
+         papers:\n  white: {{sheets: 4 of letter}}\n  dusk: {{sheets: 1 of 12 x 6 in, pattern: one-way}}\n\
          pieces:\n  panel: {{size: {strip} x 5 1/2 in, from: dusk}}\n\
          front:\n  - {{place: panel, centre: both ways, glue: tape}}\n"
     )

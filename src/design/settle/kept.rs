@@ -151,6 +151,9 @@ pub(super) fn kept_papers(kept: &[KeptDraft], written: &[Paper]) -> Option<Vec<P
             pattern_span: source.pattern_span,
             edge_strip: None,
             weight: source.weight.clone(),
+            thickness: source.thickness,
+            // Its longer side need not be that of the sheet.
+            grain: None,
             back: source.back,
             different: source.different,
             kept_from: Some(PaperId(draft.source)),

@@ -3,6 +3,7 @@
 use super::desk::{Desk, Field};
 use super::names::{listed, tidy};
 use super::text::Text;
+use crate::design::envelopes::named_envelope;
 use crate::design::restate::{Chosen, Restate, Restated, Role, Stated, Towards, choose};
 use crate::design::sizes::{NAMED, named};
 use crate::diagnostic::Finding;
@@ -28,6 +29,22 @@ impl<'a> Desk<'a> {
     pub(super) fn length_in(&mut self, text: Text<'_>, role: Role) -> Option<Length> {
         let stated = self.stated(text, "length", Self::one_length, |length| length.unit().system())?;
         self.chosen(text, &stated, role, Length::to_string)
+    }
+
+    /// A length that no ruler of the reader measures: one system says it for both.
+    pub(super) fn length_in_any(&mut self, text: Text<'_>) -> Option<Length> {
+        let stated = self.stated(text, "length", Self::one_length, |length| length.unit().system())?;
+        stated.of(self.units).or_else(|| stated.of(self.units.other())).copied()
+    }
+
+    /// The size of an envelope, or a pair: two lengths or a name, which stands for it as the address is
+    /// written.
+    pub(super) fn envelope_size(&mut self, text: Text<'_>) -> Option<Size> {
+        let one = |desk: &mut Self, half: Text<'_>| {
+            named_envelope(&tidy(half.value)).map_or_else(|| desk.one_size(half), |named| Some(named.size))
+        };
+        let stated = self.stated(text, "size", one, |size| size.width.unit().system())?;
+        self.chosen(text, &stated, Role::Envelope, Size::to_string)
     }
 
     /// A length in one system only.

@@ -1,8 +1,9 @@
 //! A cut takes off less paper than a blade cuts cleanly.
 
 use super::rows::{Cut, sliced, written};
-use crate::cutting::plan::Use;
+use crate::cutting::plan::{PartId, Use};
 use crate::diagnostic::{Finding, Severity};
+use crate::length::{NM_PER_MM, Units};
 use crate::project::Project;
 use crate::rules::tell::length;
 use crate::rules::{Rule, hand};
@@ -24,7 +25,7 @@ fn check(project: &Project) -> Vec<Finding> {
         for cut in Cut::all(sheet) {
             let Some(rest) = cut.rest().filter(|rest| rest.r#use == Use::Leftover) else { continue };
             let left = cut.along(rest.rect);
-            if left >= least.nm() {
+            if left >= least.nm() || is_halved(project, &cut, left) {
                 continue;
             }
             let finding = tell(project, &cut, left);
@@ -34,6 +35,13 @@ fn check(project: &Project) -> Vec<Finding> {
         }
     }
     findings
+}
+
+/// Each size of ISO 216 is half the one before, rounded down: the millimetre that is over where an A4 sheet
+/// is halved belongs to the standard, and the second half is trimmed.
+fn is_halved(project: &Project, cut: &Cut<'_>, left: i64) -> bool {
+    let whole = cut.along(cut.sheet.part(PartId(0)).rect);
+    project.units() == Units::Metric && cut.times() == 2 && cut.whole() == whole && left <= NM_PER_MM
 }
 
 fn tell(project: &Project, cut: &Cut<'_>, left: i64) -> Finding {
