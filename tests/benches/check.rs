@@ -85,9 +85,9 @@ fn stages(criterion: &mut Criterion) {
     group.sample_size(10).measurement_time(Duration::from_secs(2));
     let text = growing(8, 24, 4);
     let source = Source::new("design.yaml", text);
-    let design = pipeline::settle(&source, "design").designs.remove(0);
+    let design = pipeline::settle(&source, "design", None).designs.remove(0);
     let planned = plan(&design);
-    group.bench_function("reading", |bencher| bencher.iter(|| pipeline::settle(black_box(&source), "design")));
+    group.bench_function("reading", |bencher| bencher.iter(|| pipeline::settle(black_box(&source), "design", None)));
     group.bench_function("placing", |bencher| bencher.iter(|| place(black_box(&design))));
     group.bench_function("planning", |bencher| bencher.iter(|| plan(black_box(&design))));
     group.bench_function("steps and rules", |bencher| {

@@ -148,7 +148,7 @@ impl Demo {
     pub(crate) fn new(path: &Path) -> Self {
         let text = std::fs::read_to_string(path).expect("the design");
         let source = pipeline::with_drawings(Source::new("design.yaml", text.as_str()), &Disk, path);
-        let settled = pipeline::settle(&source, "design");
+        let settled = pipeline::settle(&source, "design", None);
         let editions = settled.designs.into_iter().map(|design| {
             let (plan, demand) = (quick(&design), demand(&design));
             let (own, found) = finished(&design, plan.clone());
@@ -165,8 +165,9 @@ impl Demo {
     /// Judges one mutant.
     pub(crate) fn judge(&self, mutant: &Mutant) -> Verdict {
         let source = pipeline::with_drawings(Source::new("design.yaml", mutant.text.as_str()), &Disk, &self.path);
-        let settled = pipeline::settle(&source, "design");
-        let mut findings: Vec<Finding> = settled.found.iter().flat_map(|(_, found)| found.clone()).collect();
+        let settled = pipeline::settle(&source, "design", None);
+        let mut findings: Vec<Finding> = settled.findings();
+        let read = findings.clone();
         let worst = |findings: &[Finding]| findings.iter().map(|finding| finding.severity).min();
         let mut told = Told::Nothing;
         let raise = |told: &mut Told, by: Option<Severity>| {
@@ -234,7 +235,7 @@ impl Demo {
         classes.sort();
         let (class, reckoned) =
             classes.into_iter().next().unwrap_or_else(|| match (same, settled.designs.is_empty()) {
-                _ if told == Told::Error && settled.found.iter().any(|(_, f)| worst(f) == Some(Severity::Error)) => {
+                _ if told == Told::Error && worst(&read) == Some(Severity::Error) => {
                     (Class::Unreadable, "by the reader alone".to_owned())
                 }
                 (true, _) => (Class::Same, String::new()),

@@ -17,14 +17,14 @@ fn whole(source: &Source) -> Outcome {
 
 /// The same with plans that are quickly found: searching is most of the time.
 fn quickly(source: &Source) -> Outcome {
-    let settled = pipeline::settle(source, "design");
-    let (mut editions, mut more) = (Vec::new(), Vec::new());
+    let settled = pipeline::settle(source, "design", None);
+    let (mut editions, mut findings) = (Vec::new(), settled.findings());
     for design in &settled.designs {
         let (project, found) = pipeline::finish(design.clone(), quick(design));
         editions.push(project);
-        more.extend(found);
+        findings.extend(found);
     }
-    Outcome { editions, findings: settled.findings_with(more) }
+    Outcome { editions, findings }
 }
 
 /// What is wrongly said of the designs of these seeds, each with its seed and text.
