@@ -107,6 +107,8 @@ struct Edition {
     plan: CutPlan,
     notes: BTreeSet<(&'static str, String)>,
     read_back: Vec<String>,
+    /// Codes that are found of it where no sheet is cut: their rules ask for a plan.
+    blind: BTreeSet<&'static str>,
 }
 
 /// A sound demo.
@@ -156,7 +158,9 @@ impl Demo {
             facts.counts.extend(reckon::sheets(&design, &plan));
             let notes = noted(&found);
             let text = reckon::without_places(&design);
-            Edition { text, facts, demand, plan, notes, read_back: read_back(&own), design }
+            let blind = finished(&design, no_plan(&design)).1.into_iter().map(|finding| finding.code).collect();
+            let read_back = read_back(&own);
+            Edition { text, facts, demand, plan, notes, read_back, blind, design }
         });
         let name = path.file_stem().expect("a name").to_string_lossy().into_owned();
         Self { name, path: path.to_owned(), sound: Sound::new(&text), line_text: text, editions: editions.collect() }
@@ -196,7 +200,7 @@ impl Demo {
             let planned = (demand == own.demand).then(|| own.plan.clone());
             if told < Told::Warning {
                 let (_, mut found) = finished(design, no_plan(design));
-                found.retain(|finding| !is_of_sheets(finding));
+                found.retain(|finding| !is_of_sheets(finding) && !own.blind.contains(finding.code));
                 let new = self.new_of(own, found);
                 raise(&mut told, worst(&new));
                 findings.extend(new);
