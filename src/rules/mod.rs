@@ -57,6 +57,7 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::bad_length::RULE,
     &reading::missing_unit::RULE,
     &reading::bad_size::RULE,
+    &reading::twins_far_apart::RULE,
     &reading::size_not_positive::RULE,
     &reading::circular_size::RULE,
     &reading::bad_weight::RULE,

@@ -28,7 +28,27 @@ impl<'a> Desk<'a> {
     /// A length, or a pair, from a text.
     pub(super) fn length_in(&mut self, text: Text<'_>, role: Role) -> Option<Length> {
         let stated = self.stated(text, "length", Self::one_length, |length| length.unit().system())?;
+        if let (Some(inch), Some(metric)) = (stated.inch, stated.metric) {
+            self.twins(text, &[(inch, metric)]);
+        }
         self.chosen(text, &stated, role, Length::to_string)
+    }
+
+    /// Notes a pair whose halves are not nearly alike: one of them is most likely a slip.
+    fn twins(&mut self, text: Text<'_>, pairs: &[(Length, Length)]) {
+        let Some((inch, metric)) = pairs.iter().find(|(inch, metric)| are_far_apart(*inch, *metric)) else { return };
+        let step = Length::mm(1);
+        let nearest = (Length::of(inch.nm(), Units::Metric) + step.half()).floor_to(step);
+        self.note(
+            Finding::warning(
+                "twins-far-apart",
+                text.span,
+                "the two halves of a pair are far apart",
+                format!("{inch} is about {nearest}, and {metric} stands beside it"),
+            )
+            .help(format!("write the same length twice, such as `{inch} | {nearest}`"))
+            .plainly(format!("{inch} is about {nearest}, so the {metric} beside it may be a slip.")),
+        );
     }
 
     /// A length that no ruler of the reader measures: one system says it for both.
@@ -61,6 +81,9 @@ impl<'a> Desk<'a> {
     /// A size, or a pair, from a text: two lengths or a name.
     pub(super) fn size_in(&mut self, text: Text<'_>, role: Role) -> Option<Size> {
         let stated = self.stated(text, "size", Self::one_size, |size| size.width.unit().system())?;
+        if let (Some(inch), Some(metric)) = (stated.inch, stated.metric) {
+            self.twins(text, &[(inch.width, metric.width), (inch.height, metric.height)]);
+        }
         self.chosen(text, &stated, role, Size::to_string)
     }
 
@@ -205,4 +228,11 @@ impl<'a> Desk<'a> {
 /// `B5`, `A 4`, `2nd letter`: one letter-led word, not a width and a height.
 fn looks_like_a_name(text: &str) -> bool {
     text.starts_with(|sign: char| sign.is_alphabetic()) && !text.contains(['x', 'X', '\u{d7}'])
+}
+
+/// Whether two lengths differ by more than 1 mm and by more than three tenths of the longer one. Twins are chosen
+/// on two rulers and for two sizes of card, so they are alike and not equal.
+fn are_far_apart(inch: Length, metric: Length) -> bool {
+    let apart = (inch.nm() - metric.nm()).abs();
+    apart > Length::mm(1).nm() && apart * 10 > inch.nm().max(metric.nm()) * 3
 }

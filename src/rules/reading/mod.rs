@@ -30,6 +30,7 @@ pub mod placed_twice;
 pub mod repeated_key;
 pub mod size_not_positive;
 pub mod too_much;
+pub mod twins_far_apart;
 pub mod unit_on_the_card;
 pub mod unknown_key;
 pub mod unknown_layer;
