@@ -1,9 +1,15 @@
 //! Builders that read like what they test.
 
+pub(crate) mod dice;
+
 use proptest::prelude::ProptestConfig;
 use proptest::test_runner::RngSeed;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
+use trimwright::cutting::plan::CutPlan;
+use trimwright::cutting::search::plan_within;
+use trimwright::cutting::search::sheet::{Budget, Limits};
+use trimwright::design::model::Design;
 use trimwright::files::Disk;
 use trimwright::pipeline::{self, Outcome};
 use trimwright::project::Project;
@@ -41,6 +47,14 @@ pub(crate) fn found(text: &str) -> Vec<String> {
         .iter()
         .map(|finding| format!("{}@{}", finding.code, source.position(finding.primary.span.start).line))
         .collect()
+}
+
+/// A plan that is quickly found, for tests of many designs: whole, though neither its sheets nor its cuts need be
+/// the fewest.
+pub(crate) fn quick(design: &Design) -> CutPlan {
+    let all = Limits::default();
+    let (fit, cuts) = (Budget { pairs: 1_000_000, ..all.fit }, Budget { pairs: 100_000, ..all.cuts });
+    plan_within(design, &Limits { fit, cuts, ways: 0, looks: 1, nodes: 100, ..all })
 }
 
 /// The project's own folder.
