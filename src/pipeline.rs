@@ -134,7 +134,7 @@ fn others(design: &Design) -> Vec<Other> {
 
 /// The findings of all editions in the order of the text: what every edition finds alike stands
 /// once, the rest says which edition it is about.
-fn merge(found: Vec<(Units, Vec<Finding>)>) -> Vec<Finding> {
+pub(crate) fn merge(found: Vec<(Units, Vec<Finding>)>) -> Vec<Finding> {
     let several = found.len() > 1;
     let mut merged: Vec<Finding> = Vec::new();
     for (index, (units, findings)) in found.iter().enumerate() {

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 20] = [
+const PLACES: [&str; 21] = [
     "length",
     "source",
     "files",
@@ -23,6 +23,7 @@ const PLACES: [&str; 20] = [
     "drawing",
     "readback",
     "pipeline",
+    "mend",
     "handout",
     "preview",
     "edition",

@@ -48,6 +48,9 @@ pub(super) struct Check {
     /// Say each finding in two plain sentences
     #[arg(long, conflicts_with = "format")]
     pub(super) plain: bool,
+    /// Write the edits that are certain into the files, show them, and report what is left
+    #[arg(long)]
+    pub(super) mend: bool,
     /// How to print the findings
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,

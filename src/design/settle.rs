@@ -104,6 +104,7 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
     let asked = units_asked(root);
     let asked = if asked.is_empty() { vec![units] } else { asked };
     let mut desk = Desk::new(source, units, asked);
+    desk.written_in = units::units_written(root);
     let design = whole(&mut desk, root, stem);
     let (mut findings, heard) = (desk.findings, desk.heard);
     findings.sort_by_key(|finding| finding.primary.span);
