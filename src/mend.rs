@@ -56,20 +56,31 @@ fn numbers_that_work(source: &Source, stem: &str, outcome: &Outcome, purse: &mut
     let numbers = Numbers::of(&root, source);
     let base = Base::new(source, stem, outcome);
     let mut all: Vec<(usize, Found)> = Vec::new();
-    for finding in wanted {
-        let earlier: Vec<_> = all.iter().map(|(_, found)| (found.number, found.edits.clone())).collect();
-        let Some((found, trial)) = search(&base, &numbers, finding, &earlier, purse) else { continue };
-        // One number is never mended in two ways: what mends the later fault stands for both, or for none.
+    for finding in &wanted {
+        if all.iter().any(|(done, _)| done == finding) {
+            continue;
+        }
+        let Some((found, trial)) = search(&base, &numbers, *finding, purse) else { continue };
+        // One number is never mended in two ways: what mends a later fault too stands for both, or for none.
         let unlike = |other: &Found| {
             let touches = |edit: &Edit| found.edits.iter().any(|own| own != edit && own.span == edit.span);
             other.edits.iter().any(touches)
         };
         let others: Vec<usize> = (0..all.len()).filter(|at| unlike(&all[*at].1)).collect();
-        if others.iter().all(|at| base.mends(all[*at].0, &found.edits, &trial)) {
-            for at in others {
-                all[at].1 = found.clone().nearest();
+        if !others.iter().all(|at| base.mends(all[*at].0, &found.edits, &trial)) {
+            continue;
+        }
+        for at in others {
+            all[at].1 = found.shared();
+        }
+        // What goes with it needs no mend of its own.
+        let with_it = wanted.iter().filter(|other| *other > finding && base.mends(**other, &found.edits, &trial));
+        let with_it: Vec<(usize, Found)> = with_it.map(|other| (*other, found.shared())).collect();
+        all.push((*finding, found));
+        for (other, shared) in with_it {
+            if all.iter().all(|(done, _)| *done != other) {
+                all.push((other, shared));
             }
-            all.push((finding, found));
         }
     }
     all

@@ -63,7 +63,8 @@ pub fn certain(source: &Source, stem: &str) -> Mended {
         let better = std::iter::once(together).chain(alone).filter(|edits| !edits.is_empty()).find_map(|edits| {
             let next = now.with_text(applied(now.text(), &edits).0);
             let after = read(&next, stem);
-            (next.text() != now.text() && after.worth() <= before.worth()).then_some(next)
+            let better = next.text() != now.text() && after.worth() <= before.worth();
+            (better && is_clean(&now, &before.findings, &after.findings, &edits)).then_some(next)
         });
         match better {
             Some(next) => now = next,
@@ -107,6 +108,12 @@ fn holds(source: &Source, stem: &str, before: &[Finding], finding: &Finding, pur
     if after.iter().any(|other| Key::of(other).is_same(&gone)) {
         return false;
     }
+    is_clean(source, before, &after, &finding.edits)
+}
+
+/// Whether no new error stands where edits were made.
+fn is_clean(source: &Source, before: &[Finding], after: &[Finding], edits: &[Edit]) -> bool {
+    let places = applied(source.text(), edits).1;
     let places: Vec<Span> = places.iter().map(|place| Span::new(place.start, place.end)).collect();
     // Quotes stand at both ends of what they are put round.
     let places = match places.as_slice() {
@@ -114,7 +121,7 @@ fn holds(source: &Source, stem: &str, before: &[Finding], finding: &Finding, pur
         _ => places,
     };
     let touched = |at: Span| places.iter().any(|place| at.start < place.end && place.start < at.end);
-    let stood = |other: &Finding| before.iter().any(|old| Key::moved(old, &finding.edits).is_same(&Key::of(other)));
+    let stood = |other: &Finding| before.iter().any(|old| Key::moved(old, edits).is_same(&Key::of(other)));
     !after.iter().any(|other| other.severity == Severity::Error && touched(other.primary.span) && !stood(other))
 }
 

@@ -26,6 +26,8 @@ pub(super) struct Number {
     pub(super) value: Value,
     /// The half of its pair, or the whole text of its value.
     pub(super) half: Span,
+    /// The whole text of its value.
+    pub(super) whole: Span,
     /// The key that it stands at.
     pub(super) key: String,
     /// The key of the map that holds the key: the name of a piece, `card`.
@@ -106,7 +108,11 @@ impl Numbers {
     pub(super) fn across(&self, at: usize, source: &Source) -> Option<usize> {
         let between = |a: &Number, b: &Number| {
             let text = source.slice(Span::new(a.span.end, b.span.start)).trim();
-            a.half == b.half && matches!(text.trim_start_matches(['"', '\'']).trim(), "x" | "X" | "\u{d7}" | "in x" | "mm x" | "cm x")
+            a.half == b.half
+                && matches!(
+                    text.trim_start_matches(['"', '\'']).trim(),
+                    "x" | "X" | "\u{d7}" | "in x" | "mm x" | "cm x"
+                )
         };
         let next = self.all.get(at + 1).filter(|next| between(&self.all[at], next)).map(|_| at + 1);
         next.or_else(|| at.checked_sub(1).filter(|before| between(&self.all[*before], &self.all[at])))
@@ -174,6 +180,7 @@ impl Walk<'_> {
                 span: Span::new(start + from, start + to),
                 value,
                 half: half(from),
+                whole: Span::new(start, start + text.len()),
                 key: key.to_owned(),
                 owner: owner.to_owned(),
                 maps: self.maps.clone(),

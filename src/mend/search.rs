@@ -1,7 +1,7 @@
 //! The nearest number that works.
 //!
-//! Tries first what mends another finding, then what the rule itself advises, then every step of the ruler
-//! both ways from what is written, the nearest first, in the numbers that the finding points at.
+//! Tries first what the rule itself advises, then every step of the ruler both ways from what is written, the
+//! nearest first, in the numbers that the finding points at.
 
 use super::numbers::{Number, Numbers, Value};
 use super::tell;
@@ -22,11 +22,11 @@ const MOST_PLANS: usize = 8;
 /// What was found for a finding.
 #[derive(Debug, Clone)]
 pub(super) struct Found {
-    /// The number that is changed, the first of them.
-    pub(super) number: usize,
     pub(super) edits: Vec<Edit>,
     /// Whether the rule's own help advises it.
     pub(super) advised: bool,
+    /// Whether it was found for another finding, and this one goes with it.
+    pub(super) shared: bool,
     /// What to write, as a sentence part.
     pub(super) say: String,
     /// What else changes.
@@ -34,9 +34,9 @@ pub(super) struct Found {
 }
 
 impl Found {
-    /// The same where it was not advised.
-    pub(super) fn nearest(self) -> Self {
-        Self { advised: false, ..self }
+    /// The same for a finding that goes with the one it was found for.
+    pub(super) fn shared(&self) -> Self {
+        Self { advised: false, shared: true, ..self.clone() }
     }
 }
 
@@ -52,25 +52,19 @@ struct Search<'a, 'b> {
 }
 
 /// The mend of a finding, and the design with it.
-pub(super) fn search(
-    base: &Base<'_>,
-    numbers: &Numbers,
-    finding: usize,
-    earlier: &[(usize, Vec<Edit>)],
-    purse: &mut Purse,
-) -> Option<(Found, Trial)> {
+pub(super) fn search(base: &Base<'_>, numbers: &Numbers, finding: usize, purse: &mut Purse) -> Option<(Found, Trial)> {
     let told = &base.outcome.findings[finding];
     let candidates = candidates(numbers, told);
     let plans = MOST_PLANS;
     let mut search = Search { base, numbers, finding, purse, tries: MOST_TRIES, plans, tried: Vec::new() };
     let advice = advice(told);
     let (edits, number, advised, trial) = search
-        .earlier(&candidates, earlier)
-        .or_else(|| search.advised(&candidates, &advice))
+        .advised(&candidates, &advice)
         .or_else(|| candidates.iter().find_map(|number| search.nearest(*number)))?;
-    let advised = advised || is_in(&advice, numbers, &edits);
+    let help = told.help.as_deref().unwrap_or_default();
+    let advised = advised || is_in(help, &advice, numbers, &edits);
     let (say, also) = tell::say(base, numbers, number, &edits, &trial);
-    Some((Found { number, edits, advised, say, also }, trial))
+    Some((Found { edits, advised, shared: false, say, also }, trial))
 }
 
 type Hit = (Vec<Edit>, usize, bool, Trial);
@@ -93,12 +87,6 @@ impl Search<'_, '_> {
         }
         let trial = self.base.planned(trial, edits, self.purse)?;
         self.base.mends(self.finding, edits, &trial).then_some(trial)
-    }
-
-    /// What mends another finding in a number that this one points at too.
-    fn earlier(&mut self, candidates: &[usize], earlier: &[(usize, Vec<Edit>)]) -> Option<Hit> {
-        let shared = earlier.iter().filter(|(number, _)| candidates.contains(number));
-        shared.into_iter().find_map(|(number, edits)| Some((edits.clone(), *number, false, self.attempt(edits)?)))
     }
 
     /// What the rule advises: a size, a length, or one so much more or less.
@@ -174,7 +162,9 @@ impl Search<'_, '_> {
 
     fn size(&self, number: usize, width: Length, height: Length) -> Vec<Edit> {
         match self.numbers.across(number, self.base.source) {
-            Some(other) if other > number => self.set(number, width).into_iter().chain(self.set(other, height)).collect(),
+            Some(other) if other > number => {
+                self.set(number, width).into_iter().chain(self.set(other, height)).collect()
+            }
             _ => Vec::new(),
         }
     }
@@ -190,13 +180,11 @@ impl Search<'_, '_> {
 /// The numbers that a finding points at, its own place first, each once.
 fn candidates(numbers: &Numbers, finding: &Finding) -> Vec<usize> {
     let mut found: Vec<usize> = Vec::new();
-    let spans: Vec<Span> =
-        std::iter::once(&finding.primary).chain(&finding.others).map(|label| label.span).collect();
+    let spans: Vec<Span> = std::iter::once(&finding.primary).chain(&finding.others).map(|label| label.span).collect();
     for span in spans {
         for number in numbers.at(span) {
-            let of_edition = finding.edition.is_none_or(|units| {
-                numbers.all[number].system().is_none_or(|system| system == units)
-            });
+            let of_edition =
+                finding.edition.is_none_or(|units| numbers.all[number].system().is_none_or(|system| system == units));
             if of_edition && !found.contains(&number) {
                 found.push(number);
             }
@@ -241,12 +229,20 @@ fn keyed(candidates: &[usize], numbers: &Numbers, advice: &Advice) -> Vec<usize>
 }
 
 /// Whether a help names what the edits write, or by how much they change it.
-fn is_in(advice: &[Advice], numbers: &Numbers, edits: &[Edit]) -> bool {
+fn is_in(help: &str, advice: &[Advice], numbers: &Numbers, edits: &[Edit]) -> bool {
     edits.iter().all(|edit| {
         let number = numbers.all.iter().find(|number| number.span == edit.span);
-        let Some(Value::Length(old)) = number.map(|number| number.value) else { return false };
-        let new = lengths_in(&format!("{} {}", edit.with, old.unit().sign())).first().map(|found| found.length);
-        let named = |length: &Length| Some(*length) == new || new.is_some_and(|new| (new - old).abs() == *length);
-        advice.iter().flat_map(|advice| &advice.lengths).any(named)
+        match number.map(|number| number.value) {
+            Some(Value::Length(old)) => {
+                let new = lengths_in(&format!("{} {}", edit.with, old.unit().sign())).first().map(|found| found.length);
+                let named =
+                    |length: &Length| Some(*length) == new || new.is_some_and(|new| (new - old).abs() == *length);
+                advice.iter().flat_map(|advice| &advice.lengths).any(named)
+            }
+            Some(Value::Sheets(old)) => {
+                edit.with == old.saturating_add(1).to_string() && help.contains(&format!("more than {old} "))
+            }
+            _ => false,
+        }
     })
 }

@@ -18,6 +18,7 @@ pub(super) fn help(own: Option<&str>, found: &Found) -> Option<String> {
     let also = if found.also.is_empty() { String::new() } else { format!("; {}", found.also) };
     Some(match own {
         Some(own) if found.advised => format!("{own}{also}"),
+        _ if found.shared => format!("{}, which mends this too", found.say),
         _ => format!("{}, the nearest that works{also}", found.say),
     })
 }
@@ -31,17 +32,19 @@ pub(super) fn say(
     trial: &Trial,
 ) -> (String, String) {
     let number = &numbers.all[number];
-    let half = number.half;
-    let inside = edits.iter().filter(|edit| half.holds(edit.span)).map(|edit| {
-        let span = Span::new(edit.span.start - half.start, edit.span.end - half.start);
-        Edit::new(span, edit.with.clone())
-    });
-    let text = applied(base.source.slice(half), &inside.collect::<Vec<_>>()).0;
-    let plain_size = number.key == "size" && text.starts_with(|sign: char| sign.is_ascii_digit());
+    let written = |span: Span| {
+        let inside = edits.iter().filter(|edit| span.holds(edit.span)).map(|edit| {
+            let at = Span::new(edit.span.start - span.start, edit.span.end - span.start);
+            Edit::new(at, edit.with.clone())
+        });
+        applied(base.source.slice(span), &inside.collect::<Vec<_>>()).0
+    };
+    let size = written(number.half);
+    let plain_size = number.key == "size" && size.starts_with(|sign: char| sign.is_ascii_digit());
     let say = if plain_size && !number.owner.is_empty() && matches!(number.value, Value::Length(_)) {
-        format!("make the {} {text}", number.owner)
+        format!("make the {} {size}", number.owner)
     } else {
-        format!("say `{}: {text}`", number.key)
+        format!("say `{}: {}`", number.key, written(number.whole))
     };
     (say, also(base, &number.owner, trial))
 }

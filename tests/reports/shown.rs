@@ -223,7 +223,7 @@ fn json_keeps_its_shape() {
     assert_eq!(findings[1]["file"], "entwürfe/lichter.yaml");
     let keys: Vec<&str> = findings[0].as_object().unwrap().keys().map(String::as_str).collect();
     let mut wanted =
-        ["code", "severity", "message", "file", "line", "column", "end_line", "end_column", "labels", "help"];
+        ["code", "severity", "message", "file", "line", "column", "end_line", "end_column", "labels", "help", "edits"];
     wanted.sort_unstable();
     let mut sorted = keys.clone();
     sorted.sort_unstable();
@@ -241,6 +241,7 @@ fn json_keeps_its_shape() {
                 {"message": "the card is this wide", "line": 7, "column": 9, "end_line": 7, "end_column": 14},
             ],
             "help": "make it 4 1/8 in or narrower, or say `trim flush: card`",
+            "edits": [],
         })
     );
     assert_eq!(report::json(&[]), serde_json::json!({"version": 0, "findings": []}));

@@ -59,9 +59,7 @@ fn change(source: &Source, edit: &Edit, certainty: Certainty) -> Value {
 /// The lines that were mended, file by file.
 #[must_use]
 pub fn mended(files: &[(String, Vec<Change>)]) -> Value {
-    let one = |(name, change): (&String, &Change)| {
-        json!({ "file": name, "line": change.line, "before": change.before, "after": change.after })
-    };
+    let one = |(name, change): (&String, &Change)| json!({ "file": name, "line": change.line, "before": change.before, "after": change.after });
     files.iter().flat_map(|(name, changes)| changes.iter().map(move |change| one((name, change)))).collect()
 }
 

@@ -51,12 +51,16 @@ fn instead(source: &Source, finding: &Finding) -> Option<String> {
     let text = source.text();
     let from = text[..start].rfind(['\n', ' ', '{', '[']).map_or(0, |at| at + 1);
     let to = text[last..].find(['\n', '\r', ' ', ',', '}', ']']).map_or(text.len(), |at| last + at);
-    let (from, to) = if first.span.is_empty() || finding.edits.len() > 1 { (start.min(from), to.max(last)) } else { (start, last) };
+    let (from, to) =
+        if first.span.is_empty() || finding.edits.len() > 1 { (start.min(from), to.max(last)) } else { (start, last) };
     let shift = |span: Span| Span::new(span.start - from, span.end - from);
-    let edits: Vec<Edit> =
-        finding.edits.iter().map(|edit| Edit::new(shift(edit.span), edit.with.clone())).collect();
+    let edits: Vec<Edit> = finding.edits.iter().map(|edit| Edit::new(shift(edit.span), edit.with.clone())).collect();
     let with = applied(&text[from..to], &edits).0;
     let said = finding.help.as_deref().is_some_and(|help| help.contains(with.trim_end_matches(':')));
-    let place = if line == source.position(finding.primary.span.start).line { String::new() } else { format!(" in line {line}") };
+    let place = if line == source.position(finding.primary.span.start).line {
+        String::new()
+    } else {
+        format!(" in line {line}")
+    };
     (!said && with.chars().count() <= 80).then(|| format!("Write `{with}` instead{place}."))
 }

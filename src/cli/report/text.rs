@@ -54,7 +54,11 @@ fn patches(source: &Source, finding: &Finding) -> Option<Snippet<'static, Patch<
     }
     let shown = lines_of(source, edits.iter().map(|edit| (edit.span, "")));
     let whole = shown.marks.len() == edits.len()
-        && shown.marks.iter().zip(&edits).all(|(mark, edit)| shown.text.get(mark.at.clone()) == Some(source.slice(edit.span)));
+        && shown
+            .marks
+            .iter()
+            .zip(&edits)
+            .all(|(mark, edit)| shown.text.get(mark.at.clone()) == Some(source.slice(edit.span)));
     let patches: Vec<Patch<'static>> =
         shown.marks.iter().zip(&edits).map(|(mark, edit)| Patch::new(mark.at.clone(), tame(&edit.with))).collect();
     whole.then(|| Snippet::source(shown.text).line_start(shown.first).patches(patches))

@@ -50,11 +50,10 @@ fn is_same(a: &Raw, b: &Raw) -> bool {
     match (a, b) {
         (Raw::Empty, Raw::Empty) | (Raw::Typed, Raw::Typed) => true,
         (Raw::Text(a), Raw::Text(b)) => a == b,
-        (Raw::List(a), Raw::List(b)) => {
-            a.len() == b.len() && a.iter().zip(b).all(|(a, b)| is_same(&a.value, &b.value))
-        }
+        (Raw::List(a), Raw::List(b)) => a.len() == b.len() && a.iter().zip(b).all(|(a, b)| is_same(&a.value, &b.value)),
         (Raw::Map(a), Raw::Map(b)) => {
-            let same = |((ak, av), (bk, bv)): (&Entry, &Entry)| is_same(&ak.value, &bk.value) && is_same(&av.value, &bv.value);
+            let same =
+                |((ak, av), (bk, bv)): (&Entry, &Entry)| is_same(&ak.value, &bk.value) && is_same(&av.value, &bv.value);
             a.len() == b.len() && a.iter().zip(b).all(same)
         }
         _ => false,

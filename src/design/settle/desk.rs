@@ -26,8 +26,8 @@ pub(super) struct Desk<'a> {
     pub(super) heard: Heard,
     /// The units that the lengths of the design are written in.
     pub(super) written_in: Vec<Unit>,
-    /// The system that the other half of a pair leaves for this one.
-    pub(super) left_over: Option<Units>,
+    /// In a half of a pair: the system that the other half leaves for it, where that one has a length.
+    pub(super) left_over: Option<Option<Units>>,
 }
 
 /// A value and the key or list item that it stands at.

@@ -137,9 +137,11 @@ impl<'a> Desk<'a> {
             let mut written = self.written_in.iter().copied().filter(|unit| unit.system() == system);
             written.next().filter(|_| written.next().is_none())
         };
-        if let Some(system) = self.left_over {
+        if let Some(left_over) = self.left_over {
+            let system = left_over?;
             let here = system_words(system.other());
-            return of(system).map(|unit| (unit, format!("since the half beside it is in {here}, and 1 pair has both")));
+            return of(system)
+                .map(|unit| (unit, format!("since the half beside it is in {here}, and 1 pair has both")));
         }
         match (self.asked.as_slice(), self.written_in.as_slice()) {
             ([asked], [unit]) if unit.system() == *asked => {
@@ -164,9 +166,9 @@ impl<'a> Desk<'a> {
                 Stated::one(value, units)
             }),
             [first, second] => {
-                self.left_over = system_in(*second);
+                self.left_over = Some(system_in(*second));
                 let left = one(self, *first);
-                self.left_over = system_in(*first);
+                self.left_over = Some(system_in(*first));
                 let right = one(self, *second);
                 self.left_over = None;
                 let (left, right) = (left?, right?);

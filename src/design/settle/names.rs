@@ -101,7 +101,9 @@ impl Desk<'_> {
             None => (written, span, false),
         };
         let plain = word.starts_with(char::is_alphanumeric)
-            && !word.contains(|sign: char| matches!(sign, ',' | ':' | '#' | '[' | ']' | '{' | '}' | '|') || sign.is_control());
+            && !word.contains(|sign: char| {
+                matches!(sign, ',' | ':' | '#' | '[' | ']' | '{' | '}' | '|') || sign.is_control()
+            });
         let fits = if quoted { !word.contains(['"', '\'', '\\']) } else { plain };
         (tidy(written) == tidy(typed) && fits).then(|| Edit::new(span, word))
     }

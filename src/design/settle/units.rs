@@ -39,8 +39,19 @@ pub fn first_units(root: &Node) -> Option<Units> {
 
 /// Keys whose texts are the author's own words, or weigh paper.
 const WORDS: [&str; 13] = [
-    "title", "month", "designer", "about", "weight", "stamp", "printed", "die-cut words", "notes", "leftovers", "supplies",
-    "tools", "name",
+    "title",
+    "month",
+    "designer",
+    "about",
+    "weight",
+    "stamp",
+    "printed",
+    "die-cut words",
+    "notes",
+    "leftovers",
+    "supplies",
+    "tools",
+    "name",
 ];
 
 /// The units that the lengths of a design are written in, each once.
