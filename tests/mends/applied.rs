@@ -17,6 +17,8 @@ fn every_suggested_edit_mends_its_finding() {
             let outcome = suggest(&source, "design", before.clone());
             for finding in outcome.findings.iter().filter(|finding| !finding.edits.is_empty()) {
                 tried += 1;
+                let help = finding.help.as_deref().unwrap_or_default();
+                assert!(!help.is_empty() && !help.ends_with('.') && !help.starts_with(char::is_uppercase), "{help}");
                 let mended = source.with_text(applied(source.text(), &finding.edits).0);
                 let after = pipeline::run(&mended, "design").findings;
                 let start = moved(finding.primary.span.start, &finding.edits);
