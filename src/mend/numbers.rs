@@ -1,7 +1,8 @@
 //! The numbers of a design's text that a mend may change, each with what it belongs to.
 //!
 //! Takes the node tree, gives lengths and counts with their places. Sheets and the workshop are as they are:
-//! their lengths are facts of the desk, and only how many sheets are taken can be changed.
+//! their lengths are facts of the desk, and only how many sheets are taken can be changed. How many cards are made
+//! is what the design is for.
 
 use crate::design::nodes::{Map, Node, Scalar};
 use crate::length::{Length, Units, lengths_in};
@@ -65,8 +66,8 @@ pub(super) struct Numbers {
 
 /// Keys whose lengths are no choice of the design.
 const FACTS: [&str; 3] = ["sheets", "also from", "workshop"];
-/// Keys whose texts are the author's own words.
-const WORDS: [&str; 9] = ["title", "month", "designer", "about", "notes", "leftovers", "supplies", "tools", "weight"];
+/// Keys whose texts are the author's own words, or stand fast.
+const WORDS: [&str; 10] = ["title", "month", "designer", "about", "notes", "leftovers", "supplies", "tools", "weight", "cards"];
 
 impl Numbers {
     /// The numbers under a root.
@@ -129,7 +130,7 @@ impl Walk<'_> {
     fn node(&mut self, node: &Node, key: (&str, Option<Span>), owner: &str, facts: bool) {
         match node {
             Node::Scalar(scalar) => self.scalar(scalar, key.0, owner, facts),
-            Node::Map(map) => self.map(map, key, facts),
+            Node::Map(map) => self.map(map, key, owner, facts),
             Node::List(list) => {
                 let outer = std::mem::take(&mut self.maps);
                 for item in &list.items {
@@ -144,7 +145,9 @@ impl Walk<'_> {
         }
     }
 
-    fn map(&mut self, map: &Map, (name, key): (&str, Option<Span>), facts: bool) {
+    fn map(&mut self, map: &Map, (name, key): (&str, Option<Span>), owner: &str, facts: bool) {
+        // The sides of a size belong to its piece.
+        let owned_by = if name == "size" { owner } else { name };
         let places = map.entries.iter().find(|(key, _)| key.value == "place").and_then(|(_, value)| match value {
             Node::Scalar(scalar) => Some(scalar.text.clone()),
             _ => None,
@@ -153,7 +156,7 @@ impl Walk<'_> {
         self.numbers.maps.push(Place { span: map.span, key, places, name: name.to_owned() });
         for (key, value) in map.entries.iter().filter(|(key, _)| !WORDS.contains(&key.value.as_str())) {
             let facts = facts || FACTS.contains(&key.value.as_str());
-            self.node(value, (&key.value, Some(key.span)), name, facts);
+            self.node(value, (&key.value, Some(key.span)), owned_by, facts);
         }
         self.maps.pop();
     }
@@ -232,6 +235,6 @@ mod tests {
         assert_eq!(told("2 of 8 x 10 in"), ["sheets 2"], "sheets are as they are");
         assert_eq!(told("place: tag"), ["left 1/8", "size 1", "size 2"]);
         assert_eq!(told("place: mat"), ["top 1", "top 25", "count 3", "gap 1/4", "size 4", "size 5"]);
-        assert_eq!(told("cards"), ["cards 4"]);
+        assert_eq!(told("cards"), Vec::<String>::new(), "what the design is for stands fast");
     }
 }

@@ -91,10 +91,10 @@ impl Search<'_, '_> {
 
     /// What the rule advises: a size, a length, or one so much more or less.
     fn advised(&mut self, candidates: &[usize], advice: &[Advice]) -> Option<Hit> {
-        for advice in advice {
+        for advice in advice.iter().filter(|advice| !advice.by) {
             for number in keyed(candidates, self.numbers, advice) {
                 let edits = match advice.lengths.as_slice() {
-                    [width, height] => self.size(number, *width, *height),
+                    [width, height] => self.size(number, *width, *height, advice.at_most),
                     [length] => self.set(number, *length).into_iter().collect(),
                     _ => Vec::new(),
                 };
@@ -103,7 +103,7 @@ impl Search<'_, '_> {
                 }
             }
         }
-        for advice in advice {
+        for advice in advice.iter().filter(|advice| advice.by) {
             let &[by] = advice.lengths.as_slice() else { continue };
             for number in candidates {
                 let Value::Length(length) = self.numbers.all[*number].value else { continue };
@@ -136,17 +136,22 @@ impl Search<'_, '_> {
     fn values(&self, number: usize) -> Vec<String> {
         match self.numbers.all[number].value {
             Value::Length(length) => {
+                // What is written in another system comes to no mark of the ruler.
+                let asked = self.base.outcome.editions.iter().any(|project| project.units() == length.unit().system());
+                if !asked && !self.base.outcome.editions.is_empty() {
+                    return Vec::new();
+                }
                 let ruler = self.ruler(length.unit());
                 let below = length.floor_to(ruler);
                 let down = if below == length { length - ruler } else { below };
                 let steps = (0..MOST_STEPS).flat_map(|step| [down - ruler * step, below + ruler * (step + 1)]);
-                let mut values: Vec<Length> = steps.filter(|value| value.nm() >= 0).collect();
+                let mut values: Vec<Length> = steps.filter(|value| value.nm() > 0).collect();
                 values.sort_by_key(|value| ((*value - length).abs(), *value));
                 values.into_iter().map(|value| value.in_unit(length.unit()).own_number()).collect()
             }
             Value::Sheets(count) => (1..=MOST_COUNTS).map(|more| count.saturating_add(more).to_string()).collect(),
             Value::Count(count) => (1..=MOST_COUNTS)
-                .flat_map(|step| [count.checked_sub(step).filter(|less| *less > 0), count.checked_add(step)])
+                .flat_map(|step| [count.checked_sub(step).filter(|less| *less > 1), count.checked_add(step)])
                 .flatten()
                 .map(|count| count.to_string())
                 .collect(),
@@ -160,13 +165,16 @@ impl Search<'_, '_> {
         edition.map_or(usual, |project| project.design.workshop.ruler)
     }
 
-    fn size(&self, number: usize, width: Length, height: Length) -> Vec<Edit> {
-        match self.numbers.across(number, self.base.source) {
-            Some(other) if other > number => {
-                self.set(number, width).into_iter().chain(self.set(other, height)).collect()
-            }
-            _ => Vec::new(),
-        }
+    /// Another size in the place of two numbers; a size that is the largest leaves a side that is smaller.
+    fn size(&self, number: usize, width: Length, height: Length, at_most: bool) -> Vec<Edit> {
+        let Some(other) = self.numbers.across(number, self.base.source).filter(|other| *other > number) else {
+            return Vec::new();
+        };
+        let side = |number: usize, to: Length| match self.numbers.all[number].value {
+            Value::Length(old) if at_most && old <= to => None,
+            _ => self.set(number, to),
+        };
+        side(number, width).into_iter().chain(side(other, height)).collect()
     }
 
     /// Another length in the place of a number, in its unit.
@@ -190,6 +198,11 @@ fn candidates(numbers: &Numbers, finding: &Finding) -> Vec<usize> {
             }
         }
     }
+    // How many there are is changed last, where the place itself is not just that.
+    let is_count = |number: &usize| matches!(numbers.all[*number].value, Value::Count(_));
+    if !found.first().is_some_and(|first| is_count(first) && finding.primary.span.holds(numbers.all[*first].half)) {
+        found.sort_by_key(is_count);
+    }
     found.truncate(MOST_NUMBERS);
     found
 }
@@ -198,7 +211,16 @@ fn candidates(numbers: &Numbers, finding: &Finding) -> Vec<usize> {
 struct Advice {
     key: Option<String>,
     lengths: Vec<Length>,
+    /// Whether it says by how much something is moved, or what is to be left, and not what is to be written.
+    by: bool,
+    /// Whether it is the largest that may be.
+    at_most: bool,
 }
+
+/// Words that lay something, or leave so much of it.
+const LAYING: [&str; 6] = ["lay", "move", "leave", "let", "cut", "turn"];
+/// Words that a length to be written follows.
+const WRITING: [&str; 6] = ["make", "say", "take", "write", "keep", "with"];
 
 /// What a rule's help advises, in its order.
 fn advice(finding: &Finding) -> Vec<Advice> {
@@ -213,7 +235,11 @@ fn advice(finding: &Finding) -> Vec<Advice> {
             _ => {
                 let before = help[..found.number.start].rsplit('`').next().unwrap_or_default();
                 let key = before.split_once(':').map(|(key, _)| key.trim().to_owned());
-                all.push(Advice { key, lengths: vec![found.length] });
+                let words = help[..found.number.start].split_whitespace().rev();
+                let verb = words.into_iter().find(|word| LAYING.contains(word) || WRITING.contains(word));
+                let by = verb.is_some_and(|verb| LAYING.contains(&verb));
+                let at_most = help[found.number.end..].contains("or smaller");
+                all.push(Advice { key, lengths: vec![found.length], by, at_most });
             }
         }
     }
@@ -242,7 +268,8 @@ fn is_in(help: &str, advice: &[Advice], numbers: &Numbers, edits: &[Edit]) -> bo
             Some(Value::Sheets(old)) => {
                 edit.with == old.saturating_add(1).to_string() && help.contains(&format!("more than {old} "))
             }
-            _ => false,
+            Some(Value::Count(_)) => help.split(|sign: char| !sign.is_alphanumeric()).any(|word| word == edit.with),
+            None => false,
         }
     })
 }

@@ -145,7 +145,7 @@ impl<'a> Desk<'a> {
         }
         match (self.asked.as_slice(), self.written_in.as_slice()) {
             ([asked], [unit]) if unit.system() == *asked => {
-                Some((*unit, format!("the 1 unit of this design, `{}`", unit.sign())))
+                Some((*unit, format!("since `{}` is the 1 unit of this design", unit.sign())))
             }
             _ => None,
         }
