@@ -65,6 +65,8 @@ pub struct Finding {
     pub edits: Vec<Edit>,
     /// How sure it is that the edits are what was meant.
     pub certainty: Certainty,
+    /// Why the designer allows it, where the design says so; never an error.
+    pub allowed: Option<String>,
 }
 
 impl Finding {
@@ -87,6 +89,7 @@ impl Finding {
             edition: None,
             edits: Vec::new(),
             certainty: Certainty::Likely,
+            allowed: None,
         }
     }
 

@@ -3,6 +3,8 @@
 //! The family names here are the ones inside the files; a missing family drops text silently in
 //! some renderers, so nobody else spells them.
 
+pub mod metrics;
+
 /// The display face: titles, step numbers.
 pub const DISPLAY: &str = "Fredoka";
 /// The text face: everything else.

@@ -13,12 +13,14 @@ pub mod source;
 pub mod diagnostic;
 pub mod geometry;
 pub mod shape;
+pub mod weight;
 pub mod words;
 
 pub mod assembly;
 pub mod cutting;
 pub mod design;
 pub mod layout;
+pub mod paper;
 
 pub mod project;
 pub mod rules;

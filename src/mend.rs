@@ -29,7 +29,8 @@ const MOST_FINDINGS: usize = 40;
 /// without any new one. A design without errors and warnings is given back as it is.
 #[must_use]
 pub fn suggest(source: &Source, stem: &str, outcome: Outcome) -> Outcome {
-    if outcome.findings.iter().all(|finding| finding.severity == Severity::Note) {
+    let quiet = |finding: &Finding| finding.severity == Severity::Note || finding.allowed.is_some();
+    if outcome.findings.iter().all(quiet) {
         return outcome;
     }
     let mut purse = Purse::new(source);
@@ -89,5 +90,5 @@ fn numbers_that_work(source: &Source, stem: &str, outcome: &Outcome, purse: &mut
 /// Whether a finding measures something that another number could mend.
 fn is_about_a_number(finding: &Finding) -> bool {
     let measured = finding.primary.text.contains(|sign: char| sign.is_ascii_digit());
-    finding.severity != Severity::Note && finding.edits.is_empty() && measured
+    finding.severity != Severity::Note && finding.allowed.is_none() && finding.edits.is_empty() && measured
 }

@@ -9,13 +9,16 @@ use crate::cutting::search;
 use crate::cutting::search::sheet::Limits;
 use crate::cutting::verify::{Fault, verify};
 use crate::design::model::Design;
+use crate::design::restate::Restated;
 use crate::design::{nodes, settle};
 use crate::diagnostic::{Finding, Severity};
 use crate::files::{Files, cause};
 use crate::layout::place::place;
 use crate::length::Units;
-use crate::project::{Other, Project};
-use crate::rules;
+use crate::paper::made::made;
+use crate::project::{Other, Project, Totals};
+use crate::rules::sizes::restated::with_pair;
+use crate::rules::{self, allowing};
 use crate::shape::LARGEST_DRAWING;
 use crate::source::Source;
 use std::path::Path;
@@ -44,16 +47,39 @@ pub struct Settled {
     /// One design an edition, in the order asked for, where it could be settled.
     pub designs: Vec<Design>,
     /// What is wrong with each edition so far.
-    pub found: Vec<(Units, Vec<Finding>)>,
+    pub found: Vec<Edition>,
+}
+
+/// What is wrong with an edition, and what it has by rule.
+#[derive(Debug, Clone)]
+pub struct Edition {
+    /// Its system.
+    pub units: Units,
+    /// What is wrong.
+    pub findings: Vec<Finding>,
+    /// What it has by rule.
+    pub restated: Vec<Restated>,
 }
 
 impl Settled {
-    /// The findings of all editions, and more about what one of them was changed to.
+    /// The findings of all editions.
     #[must_use]
-    pub fn findings_with(&self, more: Vec<Finding>) -> Vec<Finding> {
-        let mut findings = merge(self.found.clone());
-        findings.extend(more);
-        findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+    pub fn findings(&self) -> Vec<Finding> {
+        merge(&self.designs, self.found.clone())
+    }
+
+    /// The findings of all editions, and more about what the one in `units` was changed to.
+    #[must_use]
+    pub fn findings_with(&self, units: Units, more: Vec<Finding>) -> Vec<Finding> {
+        let mut findings = self.findings();
+        let edition = self.found.iter().find(|edition| edition.units == units);
+        let designs = self.designs.iter().find(|design| design.units == units);
+        let restated = edition.map_or(&[][..], |edition| &edition.restated);
+        findings.extend(more.into_iter().map(|finding| with_pair(finding, designs, restated)));
+        if let Some(design) = self.designs.first() {
+            findings = allowing::mark(&design.allow, findings);
+        }
+        sort(&mut findings);
         findings
     }
 }
@@ -69,23 +95,28 @@ pub fn with_drawings(source: Source, files: &dyn Files, path: &Path) -> Source {
     })
 }
 
-/// Reads and settles a design for each edition. `stem` is the file's name without its ending.
+/// Reads and settles a design for each edition that it asks for, and for one in the units of `also`.
+/// `stem` is the file's name without its ending.
 #[must_use]
-pub fn settle(source: &Source, stem: &str) -> Settled {
+pub fn settle(source: &Source, stem: &str, also: Option<Units>) -> Settled {
     let root = match nodes::read(source) {
         Ok(root) => root,
-        Err(finding) => return Settled { designs: Vec::new(), found: vec![(Units::Inch, vec![finding])] },
+        Err(finding) => {
+            let unread = Edition { units: Units::Inch, findings: vec![finding], restated: Vec::new() };
+            return Settled { designs: Vec::new(), found: vec![unread] };
+        }
     };
     let mut editions = settle::units_asked(&root);
     if editions.is_empty() {
         // A file for `cuts` need not say: its first length does.
         editions.push(settle::first_units(&root).unwrap_or(Units::Inch));
     }
+    editions.extend(also.filter(|units| !editions.contains(units)));
     let mut all = Settled::default();
     for units in editions {
         let settled = settle::settle(&root, source, stem, units);
         all.designs.extend(settled.design);
-        all.found.push((units, settled.findings));
+        all.found.push(Edition { units, findings: settled.findings, restated: settled.restated });
     }
     all
 }
@@ -93,27 +124,62 @@ pub fn settle(source: &Source, stem: &str) -> Settled {
 /// Runs a design through every stage. `stem` is the file's name without its ending.
 #[must_use]
 pub fn run(source: &Source, stem: &str) -> Outcome {
-    let Settled { designs, mut found } = settle(source, stem);
-    let mut editions = Vec::new();
-    for design in designs {
+    run_also(source, stem, None)
+}
+
+/// The same, with an edition in the units of `also` where the design asks for none.
+#[must_use]
+pub fn run_also(source: &Source, stem: &str, also: Option<Units>) -> Outcome {
+    run_settled(settle(source, stem, also), |design| (search::plan(design), others(design)))
+}
+
+/// The stages after reading; `plan` gives the plan of a design, and what comes of other sheets.
+pub(crate) fn run_settled(settled: Settled, mut plan: impl FnMut(&Design) -> (CutPlan, Vec<Other>)) -> Outcome {
+    let Settled { designs, mut found } = settled;
+    let made_in = found.first().map(|edition| edition.units);
+    let mut editions: Vec<Project> = Vec::new();
+    for design in &designs {
         let units = design.units;
-        let plan = search::plan(&design);
-        let (project, findings) = finish(design, plan);
-        if let Some((_, found)) = found.iter_mut().find(|(edition, _)| *edition == units) {
-            found.extend(findings);
+        let (plan, others) = plan(design);
+        let first = editions.first().filter(|first| made_in == Some(first.units()));
+        let first = first.map(|first| Totals::of(&first.plan));
+        let (project, findings) = finish_beside(design.clone(), plan, others, first);
+        if let Some(edition) = found.iter_mut().find(|edition| edition.units == units) {
+            edition.findings.extend(findings);
         }
         editions.push(project);
     }
-    Outcome { editions, findings: merge(found) }
+    let mut findings = merge(&designs, found);
+    if let Some(project) = editions.first() {
+        findings = allowing::judge(&project.design.allow, findings);
+        sort(&mut findings);
+    }
+    Outcome { editions, findings }
+}
+
+/// Into the order of the text.
+fn sort(findings: &mut [Finding]) {
+    findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
 }
 
 /// The stages after a plan, and what the rules find.
 #[must_use]
 pub fn finish(design: Design, plan: CutPlan) -> (Project, Vec<Finding>) {
+    let others = others(&design);
+    finish_beside(design, plan, others, None)
+}
+
+/// The same beside the edition that the design is made in.
+fn finish_beside(
+    design: Design,
+    plan: CutPlan,
+    others: Vec<Other>,
+    made_in: Option<Totals>,
+) -> (Project, Vec<Finding>) {
     let layout = place(&design);
     let steps = sequence(&design, &plan);
-    let others = others(&design);
-    let project = Project { design, layout, plan, steps, others };
+    let made = made(&design, &layout);
+    let project = Project { design, layout, made, plan, steps, others, made_in };
     let findings = rules::check(&project);
     (project, findings)
 }
@@ -133,21 +199,26 @@ fn others(design: &Design) -> Vec<Other> {
 }
 
 /// The findings of all editions in the order of the text: what every edition finds alike stands
-/// once, the rest says which edition it is about.
-pub(crate) fn merge(found: Vec<(Units, Vec<Finding>)>) -> Vec<Finding> {
+/// once, the rest says which edition it is about, and which pair to state where that has it by rule.
+fn merge(designs: &[Design], found: Vec<Edition>) -> Vec<Finding> {
     let several = found.len() > 1;
     let mut merged: Vec<Finding> = Vec::new();
-    for (index, (units, findings)) in found.iter().enumerate() {
+    for (index, Edition { units, findings, restated }) in found.iter().enumerate() {
+        let design = designs.iter().find(|design| design.units == *units);
         for finding in findings {
-            if found[..index].iter().any(|(_, earlier)| earlier.contains(finding)) || merged.contains(finding) {
-                continue;
-            }
-            let shared = found.iter().all(|(_, others)| others.contains(finding));
+            let known = found[..index].iter().any(|earlier| earlier.findings.contains(finding));
+            let shared = found.iter().all(|other| other.findings.contains(finding));
             let edition = (several && !shared).then_some(*units);
-            merged.push(Finding { edition: finding.edition.or(edition), ..finding.clone() });
+            let mut told = Finding { edition: finding.edition.or(edition), ..finding.clone() };
+            if !shared {
+                told = with_pair(told, design, restated);
+            }
+            if !known && !merged.contains(&told) {
+                merged.push(told);
+            }
         }
     }
-    merged.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+    sort(&mut merged);
     merged
 }
 

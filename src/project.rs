@@ -5,6 +5,7 @@ use crate::cutting::plan::CutPlan;
 use crate::design::model::{Design, PaperId};
 use crate::layout::model::Layout;
 use crate::length::Units;
+use crate::paper::made::Made;
 
 /// Every stage's value for one edition of one design.
 #[derive(Debug, Clone)]
@@ -13,6 +14,8 @@ pub struct Project {
     pub design: Design,
     /// Where every layer lies.
     pub layout: Layout,
+    /// How thick the finished card is and what it weighs; none in a file for `cuts`.
+    pub made: Option<Made>,
     /// How the sheets are cut.
     pub plan: CutPlan,
     /// What is done, in order.
@@ -20,6 +23,31 @@ pub struct Project {
     /// The same design from other sheets that somebody may hold, papers and sheets in the order
     /// written.
     pub others: Vec<Other>,
+    /// What the edition that the design is made in comes to, where this is another one.
+    pub made_in: Option<Totals>,
+}
+
+/// What an edition comes to, to be compared with another.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Totals {
+    /// Its system.
+    pub units: Units,
+    /// The cards that its sheets give, up to those wanted.
+    pub cards: u64,
+    /// Sheets cut.
+    pub sheets: u64,
+    /// Cuts, counted on every sheet.
+    pub cuts: u64,
+}
+
+impl Totals {
+    /// Those of a plan.
+    #[must_use]
+    pub fn of(plan: &CutPlan) -> Self {
+        let missing = !plan.missing.is_empty();
+        let cards = plan.most.filter(|most| missing && *most < plan.cards).unwrap_or(plan.cards);
+        Self { units: plan.units, cards: cards.into(), sheets: plan.sheets_used() as u64, cuts: plan.cuts() }
+    }
 }
 
 /// A design planned from other sheets of one of its papers.

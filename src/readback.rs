@@ -6,6 +6,7 @@
 mod layers;
 mod made;
 mod papers;
+mod post;
 mod sizes;
 
 use crate::design::model::{Card, Design, Fold, PieceId, PieceKind, Side, VersionId};
@@ -14,7 +15,7 @@ use crate::project::Project;
 use crate::words::english::{check, counted, cutting, listed_words};
 
 /// The design as one edition prints it, a fact a line: the cards, each version, each layer with
-/// every border and gap, the sheets of each paper with what they give and what is said of their
+/// every border and gap, envelope and post, the sheets of each paper with what they give and what is said of their
 /// cutting, and the cuts.
 #[must_use]
 pub fn read_back(project: &Project) -> Vec<String> {
@@ -29,12 +30,14 @@ pub fn read_back(project: &Project) -> Vec<String> {
         Fold::Accordion { .. } => "folds to and fro",
     });
     let mut lines = vec![check::title(&design.title.value, units.word(), design.cards.value, size, fold)];
+    lines.extend(restated(design));
     if let Some(scores) = design.card.as_ref().and_then(|card| scores(design, card)) {
         lines.push(scores);
     }
     if let Some(card) = &design.card {
         let base = design.piece(card.base).size.in_units(units);
         lines.push(format!("Each base is cut {base} from {}.", design.paper(card.from).name));
+        lines.extend(post::base(project, card));
     }
     lines.extend(design.version_ids().filter_map(|id| version(design, id)));
     if design.has_front {
@@ -44,6 +47,9 @@ pub fn read_back(project: &Project) -> Vec<String> {
     lines.extend(design.layer_ids().map(|id| layers::layer(project, id)));
     if design.has_front {
         lines.extend(made::in_all(project));
+    }
+    if let (Some(card), Some(made)) = (&design.card, &project.made) {
+        lines.extend(post::posted(project, card, made));
     }
     if !design.has_front {
         let written = |id: &PieceId| !matches!(design.piece(*id).kind, PieceKind::Kept { .. });
@@ -57,6 +63,17 @@ pub fn read_back(project: &Project) -> Vec<String> {
     let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
     lines.push(cutting::totals(plan.cuts(), count(plan.sheets_used()), count(plan.diagrams())));
     lines
+}
+
+/// What this edition has by rule, in the order of the file, each once.
+fn restated(design: &Design) -> Option<String> {
+    let mut pairs: Vec<String> = Vec::new();
+    for restated in design.restated.iter().filter(|_| design.is_restated()) {
+        if !pairs.contains(&restated.pair) {
+            pairs.push(restated.pair.clone());
+        }
+    }
+    (!pairs.is_empty()).then(|| check::restated(&pairs))
 }
 
 /// The score lines of a base that has several.

@@ -462,7 +462,7 @@ fn an_independent_brute_force_agrees_on_what_fits_and_on_the_fewest_sheets() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 40, ..ProptestConfig::default() })]
+    #![proptest_config(crate::support::cases(40))]
 
     #[test]
     fn any_demand_gives_a_plan_that_the_referee_accepts(

@@ -155,7 +155,7 @@ cards: 2
 units: metric
 card: {{size: A6, fold: side, from: "#snow *x*"}}
 papers:
-  "#snow *x*": {{sheets: 1 of A4, weight: "*200* gsm"}}
+  "#snow *x*": {{sheets: 1 of A4, weight: "200  g/m2"}}
   "$rose$": {{sheets: 2 of A5}}
 pieces:
   "<tag>": {{size: 80 x 100 mm, from: "$rose$", stamp: "*hi* #there"}}

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 21] = [
+const PLACES: [&str; 23] = [
     "length",
     "source",
     "files",
@@ -14,9 +14,11 @@ const PLACES: [&str; 21] = [
     "shape",
     "diagnostic",
     "words",
+    "weight",
     "design",
     "layout",
     "cutting",
+    "paper",
     "assembly",
     "project",
     "rules",

@@ -37,7 +37,7 @@ fn all_stages(text: &str) -> Outcome {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 64, max_shrink_iters: 400, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { max_shrink_iters: 400, ..crate::support::cases(64) })]
 
     #[test]
     fn nothing_panics_from_the_text_to_the_plan(tape in prop::collection::vec(any::<u16>(), 500)) {

@@ -1,5 +1,6 @@
 //! Reports: how findings are shown, and that every rule's page tells the truth.
 
+mod allowed;
 mod cases;
 mod gluing;
 mod greeting;
@@ -13,3 +14,5 @@ mod papers;
 mod readback;
 mod registry;
 mod shown;
+mod texts;
+mod trimmer;

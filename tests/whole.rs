@@ -156,7 +156,7 @@ fn hold(project: &Project, text: &str) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 48, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(crate::support::cases(48))]
 
     #[test]
     fn random_cards_with_all_their_sides_never_panic(text in design()) {

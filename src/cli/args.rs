@@ -45,12 +45,18 @@ pub(super) struct Check {
     /// Design files
     #[arg(required = true, value_name = "FILE")]
     pub(super) files: Vec<PathBuf>,
+    /// Check this edition too, by rule where the design does not ask for it
+    #[arg(long, value_enum)]
+    pub(super) units: Option<UnitsWord>,
     /// Say each finding in two plain sentences
     #[arg(long, conflicts_with = "format")]
     pub(super) plain: bool,
     /// Write the edits that are certain into the files, show them, and report what is left
     #[arg(long)]
     pub(super) mend: bool,
+    /// Show every finding, allowed ones too, in the order of the file, and not only the three worst
+    #[arg(long)]
+    pub(super) all: bool,
     /// How to print the findings
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,
@@ -68,7 +74,7 @@ pub(super) struct Cuts {
     /// its edge strip stays, unless `without edge strip` follows; may be said for several papers
     #[arg(long, value_name = "PAPER=SHEETS")]
     pub(super) paper: Vec<String>,
-    /// Which edition; the one the design is made in unless said
+    /// Which edition, by rule where the design does not ask for it; the one it is made in unless said
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsWord>,
     /// Print other ways of equal worth too, the most different first
@@ -95,7 +101,7 @@ pub(super) struct Sizes {
     /// Change the height alone
     #[arg(long)]
     pub(super) height: bool,
-    /// Which edition; the one the design is made in unless said
+    /// Which edition, by rule where the design does not ask for it; the one it is made in unless said
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsWord>,
     /// How to print the table
@@ -111,6 +117,9 @@ pub(super) struct Publish {
     /// Folder for the editions
     #[arg(long, value_name = "DIR", default_value = "output")]
     pub(super) to: PathBuf,
+    /// Publish this edition too, by rule where the design does not ask for it
+    #[arg(long, value_enum)]
+    pub(super) units: Option<UnitsWord>,
     /// Draw a design with errors all the same, marked DRAFT on every page
     #[arg(long)]
     pub(super) draft: bool,

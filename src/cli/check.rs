@@ -1,6 +1,6 @@
 //! `check FILE…`
 
-use super::args::{Check, Format};
+use super::args::{Check, Format, UnitsWord};
 use super::open::{self, Opened};
 use super::{Ended, Failure, report, say, show};
 use crate::diagnostic::{Certainty, Finding};
@@ -39,7 +39,9 @@ pub(super) fn run(arguments: &Check, out: &mut dyn Write) -> Result<Ended, Failu
         } else {
             opened
         };
-        let outcome = mend::suggest(&opened.source, &opened.stem, pipeline::run(&opened.source, &opened.stem));
+        let also = arguments.units.map(UnitsWord::units);
+        let outcome = pipeline::run_also(&opened.source, &opened.stem, also);
+        let outcome = mend::suggest(&opened.source, &opened.stem, outcome);
         if outcome.has_errors() {
             ended = ended.max(Ended::Errors);
         } else if let Err(faults) = pipeline::referee(&outcome.editions) {
@@ -49,13 +51,15 @@ pub(super) fn run(arguments: &Check, out: &mut dyn Write) -> Result<Ended, Failu
         }
         if arguments.format == Format::Text {
             let name = opened.source.name();
-            if !outcome.findings.is_empty() {
+            let (shown, more) = report::worst(&outcome.findings, arguments.all);
+            if !shown.is_empty() {
                 let text = if arguments.plain {
-                    report::plain(&opened.source, &outcome.findings)
+                    report::plain(&opened.source, &shown)
                 } else {
-                    report::text(&opened.source, &outcome.findings, true)
+                    report::text(&opened.source, &shown, true)
                 };
-                say(out, &format!("{}\n", text.trim_end()))?;
+                let more = report::not_shown(more, name);
+                say(out, &format!("{}\n", format!("{text}{more}").trim_end()))?;
             }
             if let Some(tally) = show::tally(&outcome.findings) {
                 say(out, &format!("\n{name}: {tally}\n"))?;

@@ -71,10 +71,10 @@ pub(super) fn run(arguments: &Cuts, out: &mut dyn Write) -> Result<Ended, Failur
 
 /// The design as the file says it.
 fn as_it_is(arguments: &Cuts, opened: &open::Opened) -> Result<Result<Changed, Ended>, Failure> {
-    let outcome = pipeline::run(&opened.source, &opened.stem);
+    let wanted = arguments.units.map(UnitsWord::units);
+    let outcome = pipeline::run_also(&opened.source, &opened.stem, wanted);
     show::report(&opened.source, &outcome.findings);
     let ended = if outcome.has_errors() { Ended::Errors } else { Ended::Fine };
-    let wanted = arguments.units.map(UnitsWord::units);
     let project = outcome.editions.into_iter().find(|project| wanted.is_none_or(|units| project.units() == units));
     match project {
         Some(project) => Ok(Ok(Changed { project, lead: Vec::new(), json: Map::new(), ended })),

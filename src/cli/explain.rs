@@ -1,5 +1,6 @@
 //! `explain`: every rule in a list, or the page of one.
 
+use crate::rules::allowing::{spelt, unknown_rule::nearest};
 use crate::rules::{REGISTRY, Rule};
 use std::fmt::Write as _;
 
@@ -10,7 +11,7 @@ use std::fmt::Write as _;
 pub fn explain(rule: Option<&str>) -> Result<String, String> {
     let Some(code) = rule else { return Ok(list()) };
     // A code is often copied out of a report with its brackets, or typed with blanks.
-    let wanted = code.trim().trim_matches(['[', ']']).to_lowercase().replace([' ', '_'], "-");
+    let wanted = spelt(code);
     match REGISTRY.iter().find(|rule| rule.code == wanted) {
         Some(rule) => Ok(page(rule)),
         None => Err(unknown(code, &wanted)),
@@ -18,14 +19,9 @@ pub fn explain(rule: Option<&str>) -> Result<String, String> {
 }
 
 fn unknown(typed: &str, wanted: &str) -> String {
-    let nearest = REGISTRY
-        .iter()
-        .map(|rule| (strsim::jaro_winkler(rule.code, wanted), rule.code))
-        .max_by(|a, b| a.0.total_cmp(&b.0))
-        .filter(|(likeness, _)| *likeness > 0.7);
     let typed = annotate_snippets::normalize_untrusted_str(typed);
-    match nearest {
-        Some((_, code)) => format!("there is no rule `{typed}`; did you mean `{code}`?"),
+    match nearest(wanted) {
+        Some(code) => format!("there is no rule `{typed}`; did you mean `{code}`?"),
         None => format!("there is no rule `{typed}`; `explain` without a name lists all {}", REGISTRY.len()),
     }
 }
@@ -75,6 +71,21 @@ fn page(rule: &Rule) -> String {
         } else {
             let _ = writeln!(out, "{line}");
         }
+    }
+    out
+}
+
+/// The table of all rules as the README has it, between two marks; a test keeps it true.
+#[must_use]
+pub fn table() -> String {
+    let mut out = String::from("| rule | | what is wrong |\n|---|---|---|\n");
+    let mut group = "";
+    for rule in REGISTRY {
+        if rule.group != group {
+            group = rule.group;
+            let _ = writeln!(out, "| **{group}** | | |");
+        }
+        let _ = writeln!(out, "| `{}` | {} | {} |", rule.code, rule.severity.word(), rule.summary);
     }
     out
 }

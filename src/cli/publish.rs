@@ -1,8 +1,9 @@
 //! `publish FILE… --to DIR`
 
-use super::args::Publish;
+use super::args::{Publish, UnitsWord};
 use super::{Ended, Failure, open, report, say, show};
 use crate::cutting::verify::Fault;
+use crate::diagnostic::{Finding, Severity};
 use crate::edition::{bundle, publish};
 use crate::files::Disk;
 use crate::length::Units;
@@ -30,13 +31,15 @@ pub(super) fn run(arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Fai
 fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Failure> {
     let opened = open::open(path)?;
     let name = opened.source.name();
-    let outcome = pipeline::run(&opened.source, &opened.stem);
+    let also = arguments.units.map(UnitsWord::units);
+    let outcome = pipeline::run_also(&opened.source, &opened.stem, also);
     show::report(&opened.source, &outcome.findings);
     let broken = outcome.has_errors();
     if broken && !arguments.draft {
         show::talk(&format!(
-            "trimwright: `{name}` is not published: {}; mend it, or see it as it is with --draft",
-            show::tally(&outcome.findings).unwrap_or_default()
+            "trimwright: `{name}` is not published: {}{}; mend it, or see it as it is with --draft",
+            show::tally(&outcome.findings).unwrap_or_default(),
+            at_fault(&outcome.findings)
         ));
         return Ok(Ended::Errors);
     }
@@ -67,6 +70,16 @@ fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, F
         say(out, &format!("{}\n", path.display()))?;
     }
     Ok(if broken { Ended::Errors } else { Ended::Fine })
+}
+
+/// Which edition holds the other back, where all errors are of one.
+fn at_fault(findings: &[Finding]) -> String {
+    let mut editions = findings.iter().filter(|one| one.severity == Severity::Error).map(|one| one.edition);
+    let first = editions.next().flatten();
+    match first.filter(|_| editions.all(|edition| edition == first)) {
+        Some(units) => format!(", the errors all in the {} edition, which holds the other back", units.word()),
+        None => String::new(),
+    }
 }
 
 /// What is said when the referee does not end with the promised pieces: a fault of the program,

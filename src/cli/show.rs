@@ -13,15 +13,19 @@ pub(super) fn talk(line: &str) {
 
 /// Findings as a report on the standard error stream.
 pub(super) fn report(source: &Source, findings: &[Finding]) {
-    if !findings.is_empty() {
-        talk(report::text(source, findings, true).trim_end());
+    let (shown, more) = report::worst(findings, false);
+    if !shown.is_empty() {
+        let text = report::text(source, &shown, true);
+        talk(format!("{text}{}", report::not_shown(more, source.name())).trim_end());
     }
 }
 
-/// "2 errors, 1 warning", or nothing where there is nothing to count.
+/// "2 errors, 1 warning, 3 allowed", or nothing where there is nothing to count.
 pub(super) fn tally(findings: &[Finding]) -> Option<String> {
-    let count = |severity| findings.iter().filter(|finding| finding.severity == severity).count();
-    let parts: Vec<String> = [Severity::Error, Severity::Warning, Severity::Note]
+    let count =
+        |severity| findings.iter().filter(|finding| finding.allowed.is_none() && finding.severity == severity).count();
+    let allowed = findings.iter().filter(|finding| finding.allowed.is_some()).count();
+    let mut parts: Vec<String> = [Severity::Error, Severity::Warning, Severity::Note]
         .into_iter()
         .filter_map(|severity| match count(severity) {
             0 => None,
@@ -29,5 +33,8 @@ pub(super) fn tally(findings: &[Finding]) -> Option<String> {
             many => Some(format!("{many} {}s", severity.word())),
         })
         .collect();
+    if allowed > 0 {
+        parts.push(format!("{allowed} allowed"));
+    }
     (!parts.is_empty()).then(|| parts.join(", "))
 }

@@ -22,11 +22,11 @@ const MOST_NAMED: usize = 3;
 
 pub(super) fn run(arguments: &Sizes, out: &mut dyn Write) -> Result<Ended, Failure> {
     let opened = open::open(&arguments.file)?;
-    let settled = pipeline::settle(&opened.source, &opened.stem);
-    let found = settled.findings_with(Vec::new());
+    let wanted = arguments.units.map(UnitsWord::units);
+    let settled = pipeline::settle(&opened.source, &opened.stem, wanted);
+    let found = settled.findings();
     show::report(&opened.source, &found);
     let wrong = found.iter().any(|finding| finding.severity == Severity::Error);
-    let wanted = arguments.units.map(UnitsWord::units);
     let design = settled.designs.iter().find(|design| wanted.is_none_or(|units| design.units == units));
     let Some(design) = design else {
         return if wrong { Ok(Ended::Errors) } else { Err(super::cuts::no_edition(&opened.source, wanted)) };

@@ -38,11 +38,11 @@ struct Argument {
 /// Plans the design as the arguments change it. None where the design or an argument cannot be
 /// read, which has then been said.
 pub(super) fn run(arguments: &Cuts, opened: &open::Opened) -> Result<Result<Changed, Ended>, Failure> {
-    let settled = pipeline::settle(&opened.source, &opened.stem);
     let wanted = arguments.units.map(super::args::UnitsWord::units);
+    let settled = pipeline::settle(&opened.source, &opened.stem, wanted);
     let design = settled.designs.iter().find(|design| wanted.is_none_or(|units| design.units == units));
     let Some(design) = design else {
-        let found = settled.findings_with(Vec::new());
+        let found = settled.findings();
         show::report(&opened.source, &found);
         if found.iter().any(|finding| finding.severity == Severity::Error) {
             return Ok(Err(Ended::Errors));
@@ -69,7 +69,7 @@ pub(super) fn run(arguments: &Cuts, opened: &open::Opened) -> Result<Result<Chan
         search::plan(&design)
     };
     let (project, more) = pipeline::finish(design, plan);
-    let findings = settled.findings_with(more);
+    let findings = settled.findings_with(project.units(), more);
     report(&opened.source, &texts, &findings);
     let wrong = findings.iter().any(|finding| finding.severity == Severity::Error);
     Ok(Ok(Changed { project, lead, json, ended: if wrong { Ended::Errors } else { Ended::Fine } }))

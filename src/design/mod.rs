@@ -1,5 +1,6 @@
 //! Reading a design: text to a spanned node tree, nodes to a settled [`model::Design`].
 
+pub mod envelopes;
 pub mod model;
 pub mod nodes;
 pub mod resize;

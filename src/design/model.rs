@@ -1,16 +1,19 @@
 //! The settled design: nothing optional that a later stage would have to guess, nothing relative.
 //!
 //! A design is settled for one system of units; the other edition is settled from the twins that
-//! the designer states. Must never know where a layer lies or how paper is cut.
+//! the designer states, and by rule where none is stated. Must never know where a layer lies or how paper is cut.
 
 mod papers;
 mod relations;
 
 use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
+use crate::design::restate::Restated;
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
-pub use papers::{AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Paper, Pattern, Sheets, Side, TurnedOver};
+pub use papers::{
+    AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Grain, Paper, Pattern, Sheets, Side, TurnedOver,
+};
 pub use relations::{Change, Extent, Measure, Of, Relation, Stated};
 pub(crate) use relations::{drawn_height, edges_of};
 
@@ -34,6 +37,10 @@ pub struct Design {
     pub units: Units,
     /// The systems that the design asks for, the first of them the one it is designed in.
     pub asked: Vec<Units>,
+    /// Where the design says so, if it does.
+    pub asked_span: Option<Span>,
+    /// What this edition has by rule, since it is stated for the other one only.
+    pub restated: Vec<Restated>,
     /// Title; the file's stem where a file for `cuts` has none.
     pub title: Spanned<String>,
     /// Month of the handout; none only in a file for `cuts`.
@@ -63,6 +70,8 @@ pub struct Design {
     pub notes: Vec<Note>,
     /// Ideas for leftovers.
     pub leftovers: Vec<Idea>,
+    /// Rules whose warnings and notes the designer allows, each with a reason.
+    pub allow: Vec<Allowance>,
     /// Extra supplies for the shopping list.
     pub supplies: Vec<Spanned<String>>,
     /// Extra tools.
@@ -158,10 +167,10 @@ impl Design {
         design.papers[paper.0].sheets = sheets;
         design
     }
-    /// Whether two systems of units are asked for.
+    /// Whether this edition has anything by rule that is no stock of the trade.
     #[must_use]
-    pub fn asks_both(&self) -> bool {
-        self.asked.len() > 1
+    pub fn is_restated(&self) -> bool {
+        self.restated.iter().any(|restated| !restated.is_stock)
     }
 }
 
@@ -190,6 +199,10 @@ pub struct Workshop {
     pub cutting_error: Length,
     /// How far off a layer may be laid: 1/16 in or 1.5 mm.
     pub placing_error: Length,
+    /// How long a cut the trimmer makes: 12 in or 305 mm.
+    pub trimmer: Length,
+    /// Where the design says so, if it does.
+    pub trimmer_span: Option<Span>,
 }
 
 /// The card.
@@ -772,4 +785,13 @@ pub struct Idea {
     pub paper: Option<PaperId>,
     /// The designer's words.
     pub text: Spanned<String>,
+}
+
+/// A rule that the designer allows to be broken, and why.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Allowance {
+    /// The rule's name as typed; whether there is such a rule is not known here.
+    pub rule: Spanned<String>,
+    /// The reason, in the designer's own words.
+    pub because: Spanned<String>,
 }

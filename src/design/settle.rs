@@ -31,10 +31,12 @@ mod turned;
 mod units;
 mod values;
 mod versions;
+mod weight;
 mod window;
 
 use super::model::{Card, Design, Face, PieceId};
 use super::nodes::Node;
+use super::restate::Restated;
 use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
@@ -48,7 +50,7 @@ pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
-const KEYS: [&str; 20] = [
+const KEYS: [&str; 21] = [
     "title",
     "month",
     "designer",
@@ -69,6 +71,7 @@ const KEYS: [&str; 20] = [
     "leftovers",
     "supplies",
     "tools",
+    "allow",
 ];
 
 /// What a design needs that is not only for `cuts`, and how each may be written.
@@ -95,18 +98,29 @@ pub struct Settled {
     pub findings: Vec<Finding>,
     /// The fixed words that the design uses and could use.
     pub heard: Heard,
+    /// What this edition has by rule, in the order of the file.
+    pub restated: Vec<Restated>,
 }
 
-/// Settles a design for the edition in `units`. `stem` is the file's stem: the title of a file for
-/// `cuts` that has none.
+/// Settles a design for the edition in `units`, asked for by the design or not. `stem` is the file's
+/// stem: the title of a file for `cuts` that has none.
 #[must_use]
 pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled {
-    let asked = units_asked(root);
-    let asked = if asked.is_empty() { vec![units] } else { asked };
+    let mut asked = units_asked(root);
+    if asked.is_empty() {
+        asked.extend(first_units(root));
+    }
+    if !asked.contains(&units) {
+        asked.push(units);
+    }
     let mut desk = Desk::new(source, units, asked);
     desk.written_in = units::units_written(root);
-    let design = whole(&mut desk, root, stem);
-    let (mut findings, heard) = (desk.findings, desk.heard);
+    let mut design = whole(&mut desk, root, stem);
+    let (mut findings, heard, mut restated) = (desk.findings, desk.heard, desk.restated);
+    restated.sort_by_key(|restated| restated.span);
+    if let Some(design) = &mut design {
+        design.restated.clone_from(&restated);
+    }
     findings.sort_by_key(|finding| finding.primary.span);
     if let Some(next) = findings.get(MOST_FINDINGS) {
         let rest = findings.len() - MOST_FINDINGS;
@@ -121,7 +135,7 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
         findings.truncate(MOST_FINDINGS);
         findings.push(more);
     }
-    Settled { design, findings, heard }
+    Settled { design, findings, heard, restated }
 }
 
 fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> {
@@ -213,6 +227,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let leftovers = desk.leftovers(top.get("leftovers"), &paper_names);
     let supplies = desk.texts(top.get("supplies"));
     let tools = desk.texts(top.get("tools"));
+    let allow = desk.allowances(top.get("allow"));
 
     let card = match (card_field, card) {
         (Some(_), card) => {
@@ -241,6 +256,8 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let mut design = Design {
         units: desk.units,
         asked: desk.asked.clone(),
+        asked_span: top.get("units").map(|field| field.key),
+        restated: Vec::new(),
         title,
         month,
         designer,
@@ -255,6 +272,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         envelope,
         notes,
         leftovers,
+        allow,
         supplies,
         tools,
         has_front,

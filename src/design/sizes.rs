@@ -42,19 +42,57 @@ pub fn named(name: &str) -> Option<NamedSize> {
     NAMED.into_iter().find(|size| size.name.eq_ignore_ascii_case(name))
 }
 
-/// The sheet that a sheet is in the other system: letter is A4, a 12 x 12 in sheet is planned as
-/// 304 x 304 mm (a real one measures 11 15/16 in at the least; common practice, no source).
+/// The sheet that a sheet is in the other system, upright or lying, and its name: letter is A4; square
+/// sheets of 6, 8 and 12 in are planned as 152, 203 and 304 mm, whole millimetres that they hold (a 12 in
+/// sheet measures 11 15/16 in at the least, and is sold as 305 mm; common practice, no source).
 #[must_use]
 pub fn sheet_twin(size: Size, units: Units) -> Option<(Size, Option<&'static str>)> {
-    let letter = NAMED[0];
-    let a4 = NAMED[6];
-    let square = Size::new(Length::inch(12, 1), Length::inch(12, 1));
-    let planned = Size::new(Length::mm(304), Length::mm(304));
-    let pairs = [(letter.size, a4.size, Some(letter.name), Some(a4.name)), (square, planned, None, None)];
-    pairs.into_iter().find_map(|(inch, metric, inch_name, metric_name)| match units {
-        Units::Inch => (size == metric).then_some((inch, inch_name)),
-        Units::Metric => (size == inch).then_some((metric, metric_name)),
+    let square = |mm: i64, inch: i64| {
+        let inch = Size::new(Length::inch(inch, 1), Length::inch(inch, 1));
+        (inch, Size::new(Length::mm(mm), Length::mm(mm)), None)
+    };
+    let pairs = [
+        (NAMED[0].size, NAMED[6].size, Some((NAMED[0].name, NAMED[6].name))),
+        square(304, 12),
+        square(305, 12),
+        square(152, 6),
+        square(203, 8),
+    ];
+    pairs.into_iter().find_map(|(inch, metric, names)| {
+        let twin = of_a_pair(size, units, inch, metric)?;
+        let name = names.filter(|_| twin == inch || twin == metric).map(|(inch, metric)| match units {
+            Units::Inch => inch,
+            Units::Metric => metric,
+        });
+        Some((twin, name))
     })
+}
+
+/// The card that a card is in the other system: A4 does not give two cards of 4 1/4 x 5 1/2 in, so that
+/// one is an A6 card there (ISO 216), and the other way round.
+#[must_use]
+pub fn card_twin(size: Size, units: Units) -> Option<Size> {
+    of_a_pair(size, units, NAMED[2].size, NAMED[8].size)
+}
+
+/// The envelope that goes with these cards: 4 3/8 x 5 3/4 in (common practice, no source) and C6, 114 x
+/// 162 mm (ISO 269).
+#[must_use]
+pub fn envelope_twin(size: Size, units: Units) -> Option<Size> {
+    let inch = Size::new(Length::inch(23, 4), Length::inch(35, 8));
+    of_a_pair(size, units, inch, Size::new(Length::mm(162), Length::mm(114)))
+}
+
+/// The half of a pair in `units` where `size` is the other half, both lying where it lies.
+fn of_a_pair(size: Size, units: Units, inch: Size, metric: Size) -> Option<Size> {
+    let (from, to) = match units {
+        Units::Inch => (metric, inch),
+        Units::Metric => (inch, metric),
+    };
+    if size == from {
+        return Some(to);
+    }
+    (size == from.lying()).then(|| to.lying())
 }
 
 #[cfg(test)]
@@ -100,5 +138,29 @@ mod tests {
         assert_eq!(sheet_twin(letter, Units::Inch), None);
         let square = Size::new(Length::mm(304), Length::mm(304));
         assert_eq!(sheet_twin(square, Units::Inch).unwrap().0, Size::new(Length::inch(12, 1), Length::inch(12, 1)));
+        assert_eq!(sheet_twin(letter.lying(), Units::Metric), Some((a4.lying(), None)));
+        for (mm, inch) in [(305, 12), (203, 8), (152, 6)] {
+            let square = Size::new(Length::mm(mm), Length::mm(mm));
+            let twin = Size::new(Length::inch(inch, 1), Length::inch(inch, 1));
+            assert_eq!(sheet_twin(square, Units::Inch), Some((twin, None)), "{mm} mm");
+            if mm != 305 {
+                assert_eq!(sheet_twin(twin, Units::Metric), Some((square, None)), "{inch} in");
+            }
+        }
+    }
+
+    /// A6 is 105 x 148 mm (ISO 216), C6 114 x 162 mm (ISO 269). A letter sheet is four cards of 4 1/4 x
+    /// 5 1/2 in, an A4 sheet four of A6.
+    #[test]
+    fn cards_and_their_envelopes_have_twins_both_ways() {
+        let card = Size::new(Length::inch(17, 4), Length::inch(11, 2));
+        let a6 = Size::new(Length::mm(105), Length::mm(148));
+        assert_eq!(card_twin(card, Units::Metric), Some(a6));
+        assert_eq!(card_twin(a6.lying(), Units::Inch), Some(card.lying()));
+        assert_eq!(card_twin(a6, Units::Metric), None);
+        let envelope = Size::new(Length::inch(35, 8), Length::inch(23, 4));
+        let c6 = Size::new(Length::mm(114), Length::mm(162));
+        assert_eq!(envelope_twin(envelope, Units::Metric), Some(c6));
+        assert_eq!(envelope_twin(c6.lying(), Units::Inch), Some(envelope.lying()));
     }
 }

@@ -8,6 +8,7 @@ use super::outline::{self, Outline};
 use super::scene::{At, Item, Role};
 use crate::design::model::{Design, Paper, PaperId, Pattern};
 use crate::geometry::Angle;
+use crate::weight::{Grade, Grammage};
 
 /// The sign of a paper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -97,11 +98,14 @@ pub fn hatch_of(design: &Design, paper: PaperId) -> Hatch {
     given.get(paper.0).copied().flatten().unwrap_or(Hatch::Dots)
 }
 
+/// Paper that is sold by grammage is cardstock from here on: common practice, no source.
+const LIGHTEST_CARDSTOCK: Grammage = Grammage::grams(150);
+
 /// Plain cardstock: sold by a cover or index weight or by a heavy grammage, and no pattern said.
 fn is_plain_cardstock(paper: &Paper) -> bool {
     let Some(weight) = &paper.weight else { return false };
-    let weight = weight.value.to_lowercase();
-    let heavy = ["cover", "index", "gsm", "g/m"].iter().any(|word| weight.contains(word));
+    let card = matches!(weight.value.grade, Some(Grade::Cover | Grade::Index | Grade::Bristol | Grade::Tag));
+    let heavy = card || (weight.value.grade.is_none() && weight.value.grammage >= LIGHTEST_CARDSTOCK);
     heavy && paper.pattern_span.is_none() && paper.pattern == Pattern::Any
 }
 

@@ -3,6 +3,7 @@
 use super::scene::{Anchor, At, Item, Lettering, Role, Scene};
 use super::style::{self, Pen};
 use super::text::{self, Run};
+use crate::fonts::metrics::advance;
 use std::fmt::Write as _;
 
 /// The SVG of a scene; the same scene gives the same bytes.
@@ -151,7 +152,7 @@ impl Writer {
             let _ = write!(self.out, " transform=\"rotate(-90 {} {})\"", mm(at.x), mm(at.y));
         }
         self.out.push('>');
-        let plain = |characters: &str| text::em(text::advance(letters.family, letters.weight, characters), size);
+        let plain = |characters: &str| text::em(advance(letters.family, letters.weight, characters), size);
         for (from, run) in text::placed(role, text) {
             let x = start + from;
             match run {

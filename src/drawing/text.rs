@@ -6,10 +6,8 @@
 
 use super::scene::Lettering;
 use super::style;
-use crate::fonts;
+use crate::fonts::metrics::{advance, face};
 use serde::Serialize;
-use std::sync::LazyLock;
-use ttf_parser::Face;
 
 /// Nanometres in a tenth of a typographic point (1 pt = 1/72 in), times 9 to stay whole.
 const NM_PER_TENTH_POINT_X9: i64 = 317_500;
@@ -103,36 +101,6 @@ fn leading_fraction(text: &str, before: Option<char>) -> Option<(&str, &str, &st
     Some((&text[..slash], &tail[..end], &tail[end..]))
 }
 
-static FACES: LazyLock<Vec<(&'static str, u16, Face<'static>)>> = LazyLock::new(|| {
-    fonts::FACES
-        .iter()
-        .filter_map(|(family, weight, bytes)| Face::parse(bytes, 0).ok().map(|face| (*family, *weight, face)))
-        .collect()
-});
-
-fn face(family: &str, weight: u16) -> Option<&'static Face<'static>> {
-    FACES.iter().find(|(f, w, _)| *f == family && *w == weight).map(|(.., face)| face)
-}
-
-/// Advance of plain characters, thousandths of an em; a character that the face lacks counts as
-/// its missing-glyph box.
-#[must_use]
-pub fn advance(family: &str, weight: u16, text: &str) -> i64 {
-    let Some(face) = face(family, weight) else { return 0 };
-    let per_em = i64::from(face.units_per_em());
-    let units: i64 = text
-        .chars()
-        .map(|c| i64::from(face.glyph_hor_advance(face.glyph_index(c).unwrap_or_default()).unwrap_or(0)))
-        .sum();
-    units * 1000 / per_em
-}
-
-/// Whether the bundled face of a family and weight can draw a character.
-#[must_use]
-pub fn draws(family: &str, weight: u16, character: char) -> bool {
-    face(family, weight).is_some_and(|face| face.glyph_index(character).is_some())
-}
-
 /// Thousandths of an em at a size in tenths of a point, as nanometres, rounded half up.
 #[must_use]
 pub const fn em(thousandths: i64, tenths_of_point: i64) -> i64 {
@@ -188,6 +156,7 @@ pub fn cap_height(lettering: Lettering) -> i64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::fonts;
 
     fn fraction(numerator: &str, denominator: &str) -> Run {
         Run::Fraction { numerator: numerator.into(), denominator: denominator.into() }

@@ -90,7 +90,7 @@ impl Read {
 }
 
 fn read(source: &Source, stem: &str) -> Read {
-    let findings = pipeline::settle(source, stem).findings_with(Vec::new());
+    let findings = pipeline::settle(source, stem, None).findings();
     Read { findings, unreadable: nodes::read(source).is_err() }
 }
 

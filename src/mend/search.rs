@@ -191,8 +191,12 @@ fn candidates(numbers: &Numbers, finding: &Finding) -> Vec<usize> {
     let spans: Vec<Span> = std::iter::once(&finding.primary).chain(&finding.others).map(|label| label.span).collect();
     for span in spans {
         for number in numbers.at(span) {
-            let of_edition =
-                finding.edition.is_none_or(|units| numbers.all[number].system().is_none_or(|system| system == units));
+            let of_edition = finding.edition.is_none_or(|units| {
+                numbers.all[number].system().is_none_or(|system| {
+                    // What has no twin stands for both.
+                    system == units || numbers.all[number].half == numbers.all[number].whole
+                })
+            });
             if of_edition && !found.contains(&number) {
                 found.push(number);
             }

@@ -3,14 +3,12 @@
 //! Reading, placing and the rules are run for every trial, with the plans that are at hand already; a plan is
 //! made anew only where that is asked for. What is spent is counted, never timed.
 
-use crate::assembly::sequence::sequence;
 use crate::cutting::demand::demand;
 use crate::cutting::plan::{Aim, Aims, CutPlan};
 use crate::design::model::Design;
 use crate::diagnostic::{Edit, Finding, Severity, applied, moved};
-use crate::layout::place::place;
 use crate::length::Units;
-use crate::pipeline::{self, Outcome, merge};
+use crate::pipeline::{self, Outcome};
 use crate::project::Project;
 use crate::rules;
 use crate::source::Source;
@@ -49,6 +47,8 @@ pub(super) struct Base<'a> {
     pub(super) source: &'a Source,
     pub(super) stem: &'a str,
     pub(super) outcome: &'a Outcome,
+    /// The edition that is wanted beside those that the design asks for.
+    also: Option<Units>,
     /// For each finding, whether it comes from the plan.
     from_plan: Vec<bool>,
 }
@@ -81,7 +81,8 @@ impl<'a> Base<'a> {
             with.iter().any(|other| same(other, finding)) && !without.iter().any(|other| same(other, finding))
         };
         let from_plan = outcome.findings.iter().map(from_plan).collect();
-        Self { source, stem, outcome, from_plan }
+        let also = outcome.editions.last().map(Project::units);
+        Self { source, stem, outcome, also, from_plan }
     }
 
     pub(super) fn is_from_plan(&self, finding: usize) -> bool {
@@ -93,36 +94,20 @@ impl<'a> Base<'a> {
     pub(super) fn run(&self, edits: &[Edit], purse: &mut Purse) -> Option<Trial> {
         purse.run()?;
         let source = self.source.with_text(applied(self.source.text(), edits).0);
-        let settled = pipeline::settle(&source, self.stem);
+        let settled = pipeline::settle(&source, self.stem, self.also);
         if settled.designs.len() != settled.found.len() {
             return None;
         }
-        let mut found = settled.found;
-        let (mut editions, mut stale) = (Vec::new(), Vec::new());
-        for design in settled.designs {
+        let mut stale = Vec::new();
+        let outcome = pipeline::run_settled(settled, |design| {
             let at_hand = self.outcome.editions.iter().find(|project| project.units() == design.units);
-            let (plan, others) = match at_hand {
-                Some(at_hand) => {
-                    if demand(&at_hand.design) != demand(&design) {
-                        stale.push(design.units);
-                    }
-                    (at_hand.plan.clone(), at_hand.others.clone())
-                }
-                None => {
-                    stale.push(design.units);
-                    (empty(&design), Vec::new())
-                }
-            };
-            let layout = place(&design);
-            let steps = sequence(&design, &plan);
-            let project = Project { design, layout, plan, steps, others };
-            let findings = rules::check(&project);
-            if let Some((_, found)) = found.iter_mut().find(|(units, _)| *units == project.units()) {
-                found.extend(findings);
+            if at_hand.is_none_or(|at_hand| demand(&at_hand.design) != demand(design)) {
+                stale.push(design.units);
             }
-            editions.push(project);
-        }
-        Some(Trial { outcome: Outcome { editions, findings: merge(found) }, stale })
+            at_hand
+                .map_or_else(|| (empty(design), Vec::new()), |at_hand| (at_hand.plan.clone(), at_hand.others.clone()))
+        });
+        Some(Trial { outcome, stale })
     }
 
     /// A trial with every plan made anew that is not the one at hand; none where too many have been made.
@@ -133,7 +118,7 @@ impl<'a> Base<'a> {
         let others: usize = trial.outcome.editions.iter().flat_map(|e| &e.design.papers).map(|p| p.also.len()).sum();
         purse.plan(trial.stale.len() + others)?;
         let source = self.source.with_text(applied(self.source.text(), edits).0);
-        let outcome = pipeline::run(&source, self.stem);
+        let outcome = pipeline::run_also(&source, self.stem, self.also);
         Some(Trial { outcome, stale: Vec::new() })
     }
 

@@ -18,16 +18,6 @@ pub(crate) const fn around_a_shape(units: Units) -> Length {
     Length::either(units, Length::inch(1, 8), Length::mm(3))
 }
 
-/// How far thin foam stands off: 1/16 in, 1.5 mm.
-pub(crate) const fn thin_foam(units: Units) -> Length {
-    Length::either(units, Length::inch(1, 16), Length::of(1_500_000, Units::Metric))
-}
-
-/// How far thick foam stands off: 1/8 in, 3 mm.
-pub(crate) const fn thick_foam(units: Units) -> Length {
-    Length::either(units, Length::inch(1, 8), Length::mm(3))
-}
-
 /// How far the ends of a band lie over each other: 1/2 in, 12 mm.
 pub(crate) const fn overlap(units: Units) -> Length {
     Length::either(units, Length::inch(1, 2), Length::mm(12))
@@ -51,4 +41,9 @@ pub(crate) const fn widest_border(units: Units) -> Length {
 /// The short side of a piece that is worth cutting from what would be lost, as of a leftover: 1 in, 25 mm.
 pub(crate) const fn usable(units: Units) -> Length {
     Length::either(units, Length::inch(1, 1), Length::mm(25))
+}
+
+/// The marks of a usual ruler lie so far apart: 1/16 in, 1 mm.
+pub(crate) const fn mark(units: Units) -> Length {
+    Length::either(units, Length::inch(1, 16), Length::mm(1))
 }

@@ -3,9 +3,11 @@
 //! Takes a [`Project`], gives findings in registry order. The `.md` beside a rule is what `explain`
 //! prints, a page of the handbook and a test in one. Must never know a file or a terminal.
 
+pub mod allowing;
 pub mod counts;
 pub mod cutting;
 mod face;
+pub mod folding;
 pub mod gluing;
 pub mod greeting;
 mod hand;
@@ -13,9 +15,11 @@ pub mod layers;
 pub mod making;
 mod outlines;
 pub mod papers;
+pub mod posting;
 pub mod reading;
 pub mod sizes;
 mod tell;
+pub mod text;
 pub mod trimming;
 
 use crate::diagnostic::{Finding, Severity};
@@ -34,7 +38,8 @@ pub struct Rule {
     pub summary: &'static str,
     /// Its page: why, how to mend it, designs that fail with the reports they give, sound ones.
     pub page: &'static str,
-    /// What finds it in a project; nothing where it is found while the design is read.
+    /// What finds it in a project; nothing where it is found while the design is read, or in
+    /// what the other rules found.
     pub check: Option<fn(&Project) -> Vec<Finding>>,
 }
 
@@ -52,9 +57,11 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::bad_length::RULE,
     &reading::missing_unit::RULE,
     &reading::bad_size::RULE,
-    &reading::missing_twin::RULE,
     &reading::size_not_positive::RULE,
     &reading::circular_size::RULE,
+    &reading::bad_weight::RULE,
+    &reading::weight_without_grade::RULE,
+    &reading::unlikely_paper::RULE,
     &reading::bad_count::RULE,
     &reading::bad_month::RULE,
     &reading::cards_do_not_add_up::RULE,
@@ -78,13 +85,16 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::impossible_window::RULE,
     &reading::no_such_window::RULE,
     &reading::larger_than_its_window::RULE,
+    &sizes::restated::RULE,
     &sizes::size_off_the_ruler::RULE,
     &sizes::share_off_the_ruler::RULE,
     &sizes::nothing_to_hold::RULE,
+    &sizes::odd_sixteenth::RULE,
     &layers::past_the_edge::RULE,
     &layers::border_unlike_claim::RULE,
     &layers::border_off_the_ruler::RULE,
     &layers::unlike_borders::RULE,
+    &layers::finer_than_the_hand::RULE,
     &layers::laid_sideways::RULE,
     &layers::no_glue::RULE,
     &layers::covers_another::RULE,
@@ -109,17 +119,32 @@ pub static REGISTRY: &[&Rule] = &[
     &making::too_few_windows::RULE,
     &making::hands_missing::RULE,
     &making::ribbon_too_short::RULE,
-    &papers::weight_without_grade::RULE,
     &papers::pad_of_several_sizes::RULE,
+    &folding::base_too_light::RULE,
+    &folding::fold_across_the_grain::RULE,
+    &posting::envelope_too_small::RULE,
+    &posting::no_named_envelope::RULE,
+    &posting::too_small_to_post::RULE,
+    &posting::not_a_machine_letter::RULE,
     &cutting::larger_than_its_sheet::RULE,
     &cutting::edge_piece_of_another_paper::RULE,
     &cutting::fixed_cut_without_room::RULE,
     &cutting::too_few_sheets::RULE,
     &cutting::too_few_other_sheets::RULE,
-    &cutting::strip_that_uses_the_sheet_up::RULE,
+    &cutting::errors_add_up::RULE,
+    &cutting::shaving::RULE,
+    &cutting::longer_than_the_trimmer::RULE,
+    &cutting::close_measures::RULE,
     &counts::never_used::RULE,
     &counts::sheets_left_over::RULE,
     &counts::versions_alike::RULE,
+    &text::missing_glyph::RULE,
+    &text::text_too_long::RULE,
+    &text::note_without_its_work::RULE,
+    &text::idea_without_leftover::RULE,
+    &allowing::unknown_rule::RULE,
+    &allowing::allowed_error::RULE,
+    &allowing::allowed_for_nothing::RULE,
 ];
 
 /// Everything that the rules find in one edition of a design, in registry order.

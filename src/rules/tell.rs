@@ -14,12 +14,6 @@ pub(crate) fn length(project: &Project, nm: i64) -> Length {
     Length::of(nm, project.units())
 }
 
-/// Whether a length is of the other system in a design that asks for both: it has no twin, which
-/// reading has said, and what follows from it needs no word of its own.
-pub(crate) fn untwinned(project: &Project, length: Length) -> bool {
-    project.design.asks_both() && length.unit().system() != project.units()
-}
-
 /// `the mat`, `the lantern row`.
 pub(crate) fn the_layer(design: &Design, id: LayerId) -> String {
     let layer = design.layer(id);

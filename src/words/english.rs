@@ -11,6 +11,7 @@ pub mod laying;
 pub mod making;
 pub mod pages;
 pub mod places;
+pub mod post;
 pub mod sizes;
 pub mod stock;
 

@@ -65,7 +65,7 @@ fn printed() -> impl Strategy<Value = Printed> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(64))]
+    #![proptest_config(crate::support::cases(64))]
 
     #[test]
     fn every_cell_is_cut_where_it_is_printed(printed in printed()) {

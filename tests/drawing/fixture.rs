@@ -9,9 +9,11 @@ use trimwright::design::model::{
 use trimwright::geometry::{Angle, Edge, Polygon, Rect, Region};
 use trimwright::layout::model::{Laid, Layout, Placed};
 use trimwright::length::{Length, Size, Unit, Units};
+use trimwright::paper::made::made;
 use trimwright::project::Project;
 use trimwright::shape::{Form, Shape};
 use trimwright::source::{Span, Spanned};
+use trimwright::weight::parse_weight;
 
 /// Eighths of an inch.
 pub(crate) const fn e(eighths: i64) -> i64 {
@@ -45,7 +47,9 @@ pub(crate) fn paper(name: &str, sheet: Size, pattern: Pattern, weight: Option<&s
         pattern,
         pattern_span: (pattern != Pattern::Any).then_some(NOWHERE),
         edge_strip: None,
-        weight: weight.map(|weight| said(weight.to_owned())),
+        weight: weight.map(|weight| said(parse_weight(weight).expect("a weight"))),
+        thickness: None,
+        grain: None,
         back: None,
         different: None,
         kept_from: None,
@@ -299,6 +303,8 @@ pub(crate) fn lantern_row() -> Project {
     let design = Design {
         units: Units::Inch,
         asked: vec![Units::Inch],
+        asked_span: None,
+        restated: Vec::new(),
         title: said("Lantern Row".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
         designer: None,
@@ -308,6 +314,8 @@ pub(crate) fn lantern_row() -> Project {
             ruler: Length::inch(1, 16),
             cutting_error: Length::inch(1, 32),
             placing_error: Length::inch(1, 16),
+            trimmer: Length::inch(12, 1),
+            trimmer_span: None,
         },
         card: Some(Card { size: size(34, 44), span: NOWHERE, fold: Fold::Side, from: PaperId(0), base: PieceId(0) }),
         papers,
@@ -328,6 +336,7 @@ pub(crate) fn lantern_row() -> Project {
         ],
         notes: Vec::new(),
         leftovers: Vec::new(),
+        allow: Vec::new(),
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,
@@ -364,7 +373,7 @@ pub(crate) fn lantern_row() -> Project {
             step(7, Work::Layering, glue(0, false)),
         ],
     };
-    Project { design, layout, plan, steps, others: Vec::new() }
+    Project { made: made(&design, &layout), design, layout, plan, steps, others: Vec::new(), made_in: None }
 }
 
 pub(crate) const FIRST: VersionId = VersionId(0);

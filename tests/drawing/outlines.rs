@@ -22,6 +22,7 @@ use trimwright::drawing::svg::svg;
 use trimwright::geometry::{Angle, Corner, Edge, Mirror, Point, Polygon, Rect, Region};
 use trimwright::layout::place::place;
 use trimwright::length::{Length, Units};
+use trimwright::paper::made::made;
 use trimwright::preview;
 use trimwright::project::Project;
 use trimwright::shape::{End, Form, Making, Shape, Window};
@@ -59,6 +60,8 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
     let design = Design {
         units: Units::Inch,
         asked: vec![Units::Inch],
+        asked_span: None,
+        restated: Vec::new(),
         title: said("Paper Shapes".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
         designer: None,
@@ -68,6 +71,8 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
             ruler: Length::inch(1, 16),
             cutting_error: Length::inch(1, 32),
             placing_error: Length::inch(1, 16),
+            trimmer: Length::inch(12, 1),
+            trimmer_span: None,
         },
         card: Some(Card { size: front, span: NOWHERE, fold, from: PaperId(WHITE), base: PieceId(0) }),
         papers: vec![
@@ -82,6 +87,7 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         layers,
         notes: Vec::new(),
         leftovers: Vec::new(),
+        allow: Vec::new(),
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,
@@ -96,7 +102,15 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         missing: Vec::new(),
     };
     let layout = place(&design);
-    Project { design, layout, plan, steps: Steps::default(), others: Vec::new() }
+    Project {
+        made: made(&design, &layout),
+        design,
+        layout,
+        plan,
+        steps: Steps::default(),
+        others: Vec::new(),
+        made_in: None,
+    }
 }
 
 fn centred(name: &str, piece: usize) -> Layer {

@@ -5,6 +5,7 @@ use trimwright::cutting::search;
 use trimwright::design::{nodes, settle};
 use trimwright::layout::place::place;
 use trimwright::length::Units;
+use trimwright::paper::made::made;
 use trimwright::project::Project;
 use trimwright::source::Source;
 
@@ -17,5 +18,5 @@ pub(crate) fn project(text: &str, units: Units) -> Project {
     let layout = place(&design);
     let plan = search::plan(&design);
     let steps = sequence(&design, &plan);
-    Project { design, layout, plan, steps, others: Vec::new() }
+    Project { made: made(&design, &layout), design, layout, plan, steps, others: Vec::new(), made_in: None }
 }

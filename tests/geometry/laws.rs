@@ -43,7 +43,7 @@ fn edge_length(polygons: &[&Polygon]) -> i128 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 192, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(crate::support::cases(192))]
 
     #[test]
     fn moving_moves_every_result(

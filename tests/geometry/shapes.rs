@@ -295,7 +295,7 @@ fn forms() -> impl Strategy<Value = Form> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 192, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(crate::support::cases(192))]
 
     /// Whatever is asked for is made or refused, and turning or turning over does to the outline what it
     /// does to paper.

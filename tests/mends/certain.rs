@@ -56,7 +56,7 @@ fn each_class_is_written_and_nothing_else() {
     let mut wrong = Vec::new();
     for (sound, typed, written) in CLASSES {
         let source = broken(sound, typed);
-        let first = pipeline::settle(&source, "wren").findings_with(Vec::new());
+        let first = pipeline::settle(&source, "wren", None).findings();
         if loud(&first).is_empty() {
             wrong.push(format!("{typed:?} is no fault"));
             continue;
@@ -153,7 +153,7 @@ fn what_is_not_certain_is_not_written() {
         ("top: 1/2 in\n        row: {count: 2, gap: 1/2 in}", "top: 1/2\n        row: {count: 2, gap: 12 mm}"),
     ] {
         let source = broken(sound, typed);
-        let found = pipeline::settle(&source, "wren").findings_with(Vec::new());
+        let found = pipeline::settle(&source, "wren", None).findings();
         assert!(!loud(&found).is_empty(), "{typed:?}");
         assert!(found.iter().all(|finding| finding.certainty == Certainty::Likely), "{typed:?} {found:#?}");
         assert!(mended(&source).changes.is_empty(), "{typed:?}");

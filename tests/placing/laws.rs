@@ -429,7 +429,7 @@ fn seen(whole: &Whole, through: impl Fn(&Polygon) -> Polygon) -> Seen {
 const FRONT: Rect = Rect { left: 0, bottom: 0, right: CARD[0] * NM_PER_MM, top: CARD[1] * NM_PER_MM };
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(192))]
+    #![proptest_config(crate::support::cases(192))]
 
     #[test]
     fn moving_a_design_moves_every_layer_by_just_that(whole in any_whole(), right in 0..50_i64, up in 0..50_i64) {
@@ -513,7 +513,7 @@ fn any_key() -> impl Strategy<Value = String> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
+    #![proptest_config(crate::support::cases(96))]
 
     #[test]
     fn nothing_panics_whatever_is_written(

@@ -170,8 +170,8 @@ pieces:
 
 fn settled(text: &str) -> (Vec<Design>, Vec<String>) {
     let source = Source::new("design.yaml", text).with_beside("leaf.svg", Ok(svg(LEAF).into_bytes()));
-    let outcome = pipeline::settle(&source, "design");
-    let codes = outcome.findings_with(Vec::new()).iter().map(|found| found.code.to_owned()).collect();
+    let outcome = pipeline::settle(&source, "design", None);
+    let codes = outcome.findings().iter().map(|found| found.code.to_owned()).collect();
     (outcome.designs, codes)
 }
 
@@ -198,7 +198,7 @@ fn the_height_comes_from_the_drawing_up_to_the_ruler() {
     // A drawing that comes out on a mark keeps it.
     let exact = svg("<rect width=\"60\" height=\"30\"/>");
     let source = Source::new("design.yaml", design("{width: 2 in | 50 mm}", ""));
-    let outcome = pipeline::settle(&source.with_beside("leaf.svg", Ok(exact.into_bytes())), "design");
+    let outcome = pipeline::settle(&source.with_beside("leaf.svg", Ok(exact.into_bytes())), "design", None);
     let heights: Vec<_> = outcome.designs.iter().map(|design| design.pieces[1].size.height).collect();
     assert_eq!(heights, [Length::inch(1, 1), Length::mm(25)]);
 }
@@ -282,7 +282,7 @@ fn drawings_are_read_from_the_designs_folder_only() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(256))]
+    #![proptest_config(crate::support::cases(256))]
 
     #[test]
     fn any_path_is_read_or_refused(path in "[MLHVCSQTAZmlhvcsqtaz0-9 .,-]{0,80}") {

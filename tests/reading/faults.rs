@@ -35,8 +35,12 @@ fn broken_designs_give_their_faults_on_their_lines() {
         if sorted(lines(&source, &inch)) != wanted {
             wrong.push(format!("{:?}\nwanted {wanted:?}\nfound {inch:#?}", broken.swaps));
         }
-        // What is wrong with the text is wrong in every edition, word for word.
-        assert_eq!(inch, metric, "{:?}", broken.swaps);
+        // What is wrong with the text is wrong in every edition, word for word where each is asked for.
+        if source.text().contains("\nunits: inch and metric\n") {
+            assert_eq!(inch, metric, "{:?}", broken.swaps);
+        } else {
+            assert_eq!(sorted(lines(&source, &metric)), wanted, "{:?}", broken.swaps);
+        }
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n\n"));
 }
@@ -66,7 +70,6 @@ fn every_finding_says_how_to_mend_it() {
 fn some_faults_leave_a_design_to_draw() {
     for (old, new) in [
         ("designer:", "desinger:"),
-        ("top: 3/4 in | 20 mm", "top: 3/4 in"),
         ("pattern: one-way", "pattern: oneway"),
         ("glue: liquid\n      - place: lantern", "glue: honey\n      - place: lantern"),
         ("title: Lantern Row\n", ""),

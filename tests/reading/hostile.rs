@@ -173,7 +173,7 @@ fn slipped(text: &str, slip: &Slip) -> String {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(crate::support::cases(400))]
 
     #[test]
     fn no_slip_panics_or_loses_its_place(

@@ -138,7 +138,7 @@ fn worked((sum, change): (Sum, i64), wide: bool, sizes: &[[i64; 2]]) -> (String,
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(crate::support::cases(300))]
 
     /// No relations panic or hang, every place is a place, and what settles keeps to its relations.
     #[test]

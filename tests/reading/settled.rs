@@ -43,7 +43,7 @@ fn lantern_row_in_inches() {
     assert_eq!(papers, [Some(PaperId(1)), Some(PaperId(0))]);
     let strip = design.papers[0].edge_strip.unwrap();
     assert_eq!((strip.width, strip.edge, strip.beside), (Length::inch(1, 2), Edge::Bottom, true));
-    assert_eq!(design.papers[3].weight.as_ref().unwrap().value, "110 lb cover");
+    assert_eq!(design.papers[3].weight.as_ref().unwrap().value.written, "110 lb cover");
 
     let [mat, panel, rail, lantern] = design.layers.as_slice() else { panic!() };
     assert_eq!((mat.onto, mat.unit, mat.across, mat.up), (Onto::Card, None, Along::Centre, Along::Centre));

@@ -132,7 +132,9 @@ fn stack(units: &str, foams: usize, pearl: &str) -> String {
         ),
     );
     text.push_str("  - {place: pearl, centre: both ways, glue: dot}\n");
-    text
+    // Every paper 0.01 in thick, two panels of it the base.
+    text.replace("2 of 12 x 12 in}", "2 of 12 x 12 in, thickness: 0.01 in}")
+        .replace("letter}", "letter, thickness: 0.01 in}")
 }
 
 #[test]
@@ -143,20 +145,24 @@ fn a_card_is_as_thick_as_a_letter_may_be_and_no_thicker() {
     // (canadapost lettermail/size-requirements.page). Thin foam of 1/16 in or 1.5 mm is common practice, no source.
     let code = "foam-too-thick-to-post";
     let warned = |text: &str| of(text, code).iter().any(|finding| finding.severity == Severity::Warning);
-    // 1/16 + 3/16 = 1/4; 1/16 + 1/4 = 5/16.
-    assert!(!warned(&stack("inch", 1, "3/16 in")));
-    assert!(warned(&stack("inch", 1, "13/64 in")), "1/64 over");
+    // Base, mat and panel are 0.04 in of paper, the foam 1/16 in, both sides of an envelope of 90 g/m2 0.0095 in:
+    // 0.112 in, and a pearl of 1/8 in makes it 0.237 in, one of 9/64 in 0.2526 in.
+    assert!(!warned(&stack("inch", 1, "1/8 in")));
+    assert_eq!(
+        labels(&stack("inch", 1, "9/64 in"), code),
+        ["a little over 1/4 in in its envelope, 13/64 in of it foam and decorations, with thin foam"]
+    );
     assert_eq!(
         told(&stack("inch", 1, "1/4 in"), code),
         [(
-            "5/16 in of foam and decorations, with thin foam and without the paper".to_owned(),
+            "about 0.36 in in its envelope, 5/16 in of it foam and decorations, with thin foam".to_owned(),
             "make it 1/4 in or less: say `glue: tape` for 1 layer there, or ask your post office, whose rules decide"
                 .to_owned()
         )]
     );
-    // 1.5 + 3.5 = 5; 1.5 + 3.6 = 5.1.
-    assert!(!warned(&stack("metric", 1, "3.5 mm")));
-    assert!(warned(&stack("metric", 1, "3.6 mm")));
+    // 4 x 0.254 + 1.5 + 0.242 = 2.758; 2.2 makes it 4.958, 2.3 makes it 5.058.
+    assert!(!warned(&stack("metric", 1, "2.2 mm")));
+    assert!(warned(&stack("metric", 1, "2.3 mm")));
     // Four foams of 1/16 in are 1/4 in before anything lies on them.
     assert!(warned(&stack("inch", 4, "1/64 in")));
 }

@@ -16,6 +16,7 @@ use trimwright::diagnostic::Finding;
 use trimwright::geometry::Mirror;
 use trimwright::layout::place::place;
 use trimwright::length::Units;
+use trimwright::paper::made::made;
 use trimwright::project::Project;
 use trimwright::rules::REGISTRY;
 use trimwright::source::Source;
@@ -47,7 +48,16 @@ fn settled(text: &str) -> Option<Design> {
 fn placed(design: Design) -> Project {
     static PLAN: OnceLock<CutPlan> = OnceLock::new();
     let plan = PLAN.get_or_init(|| search::plan(&design)).clone();
-    Project { layout: place(&design), design, plan, steps: Steps::default(), others: Vec::new() }
+    let layout = place(&design);
+    Project {
+        made: made(&design, &layout),
+        design,
+        layout,
+        plan,
+        steps: Steps::default(),
+        others: Vec::new(),
+        made_in: None,
+    }
 }
 
 /// What the rules about layers and about trimming find.
@@ -70,7 +80,7 @@ const AMONG_LAYERS: [&str; 5] =
     ["covers-another", "hidden-layer", "hidden-middle", "window-covered", "apart-where-they-meet"];
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
+    #![proptest_config(crate::support::cases(96))]
 
     #[test]
     fn a_mirror_image_has_the_same_faults(whole in any_whole()) {

@@ -127,7 +127,7 @@ fn a_sound_design_is_silent() {
             let findings = pipeline::run(&source(rule, block.text), "design").findings;
             assert!(findings.iter().all(|finding| finding.code != rule.code), "{}:\n{findings:#?}", rule.code);
             assert!(
-                findings.iter().all(|finding| finding.severity == Severity::Note),
+                findings.iter().all(|finding| finding.severity == Severity::Note || finding.allowed.is_some()),
                 "{}: the sound design has other faults:\n{findings:#?}",
                 rule.code
             );

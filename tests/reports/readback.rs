@@ -52,6 +52,7 @@ fn every_border_and_gap_is_read_back() {
     let expected = [
         "Kite, metric edition: 3 cards of 100 x 140 mm, folded at the top.",
         "Each base is cut 100 x 280 mm from white.",
+        "The base is taken for 300 g/m2 and about 0.33 mm thick: score it.",
         "mat: 88 x 128 mm, the card less 6 mm all round.",
         "mat: 88 x 128 mm, on the card; 6 mm shows all round; tape.",
         "  tag: 3 of 20 x 30 mm in a row, on the mat; 6 mm shows at the left and right, 10 mm at the top, \
@@ -63,11 +64,14 @@ fn every_border_and_gap_is_read_back() {
     // Two bases of 100 x 280 mm come side by side from a sheet of A4. Two sheets are cut alike, which
     // is one diagram and gives a base to spare.
     // Tape 3 mm inside the edge: twice 122 and 82 mm round a mat, 3 mats. A square at each corner of 9 tags.
-    assert_eq!(lines[6], "Glue in all: 1224 mm of tape, liquid glue for 3 pieces and 36 foam squares.");
-    assert_eq!(lines[7], "white: 2 of 3 sheets (210 x 297 mm) give 4 bases, 1 base of them spare; 1 sheet to spare.");
-    assert_eq!(lines[8], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
-    assert!(lines[9].contains("3 sheets"), "{}", lines[9]);
-    assert_eq!(lines.len(), 10);
+    assert_eq!(lines[7], "Glue in all: 1224 mm of tape, liquid glue for 3 pieces and 36 foam squares.");
+    // The envelope and the post have their own test.
+    assert!(lines[8].starts_with("Envelope: C6 envelope, 162 x 114 mm"), "{}", lines[8]);
+    assert!(lines[15].contains("Ask your post office"), "{}", lines[15]);
+    assert_eq!(lines[16], "white: 2 of 3 sheets (210 x 297 mm) give 4 bases, 1 base of them spare; 1 sheet to spare.");
+    assert_eq!(lines[17], "slate: 1 of 2 sheets (210 x 297 mm) gives 3 mats, 9 tags and 3 rails; 1 sheet to spare.");
+    assert!(lines[18].contains("3 sheets"), "{}", lines[18]);
+    assert_eq!(lines.len(), 19);
 }
 
 #[test]
@@ -138,8 +142,8 @@ fn each_related_size_is_read_back_with_what_it_comes_from() {
          the height a quarter of the mat plus 3/16 in.",
     ];
     let read = lines(RELATED);
-    assert_eq!(read[2..7], related);
-    assert!(read[7].starts_with("mat: 4 x 5 1/4 in, on the card"), "{}", read[7]);
+    assert_eq!(read[3..8], related);
+    assert!(read[8].starts_with("mat: 4 x 5 1/4 in, on the card"), "{}", read[8]);
     // In a file for `cuts` it stands with the count; what is said outright has nothing to add.
     let cuts = "cards: 1\npapers: {fog: {sheets: 1 of letter}}\npieces:\n\
                 \u{20} kite: {size: 2 7/8 x 3 3/4 in, from: fog, per card: 1}\n\

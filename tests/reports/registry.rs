@@ -31,7 +31,7 @@ fn every_rule_file_is_in_the_registry_with_its_page() {
             .unwrap_or_else(|| panic!("{} is not in the registry", file.display()));
         assert_eq!(rule.group, group, "{}", rule.code);
         assert_eq!(rule.page, std::fs::read_to_string(file.with_extension("md")).unwrap(), "{}", rule.code);
-        assert_eq!(rule.check.is_none(), group == "reading", "{}", rule.code);
+        assert_eq!(rule.check.is_none(), matches!(group, "reading" | "allowing"), "{}", rule.code);
         seen.insert(rule.code);
     }
     assert_eq!(seen, codes(), "a rule of the registry has no file of its own");
@@ -73,7 +73,8 @@ fn every_code_of_a_finding_has_a_rule() {
     let files = sources(&src());
     let codes = codes();
     let mut calls = 0;
-    let mut idle: BTreeSet<&str> = REGISTRY.iter().filter(|rule| rule.check.is_none()).map(|rule| rule.code).collect();
+    let mut idle: BTreeSet<&str> =
+        REGISTRY.iter().filter(|rule| rule.group == "reading").map(|rule| rule.code).collect();
     for file in files {
         let text = std::fs::read_to_string(&file).unwrap();
         let inside = file.strip_prefix(src()).unwrap();

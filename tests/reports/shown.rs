@@ -222,8 +222,20 @@ fn json_keeps_its_shape() {
     assert_eq!(findings.len(), 2);
     assert_eq!(findings[1]["file"], "entwürfe/lichter.yaml");
     let keys: Vec<&str> = findings[0].as_object().unwrap().keys().map(String::as_str).collect();
-    let mut wanted =
-        ["code", "severity", "message", "file", "line", "column", "end_line", "end_column", "labels", "help", "edits"];
+    let mut wanted = [
+        "code",
+        "severity",
+        "message",
+        "file",
+        "line",
+        "column",
+        "end_line",
+        "end_column",
+        "labels",
+        "help",
+        "edits",
+        "allowed",
+    ];
     wanted.sort_unstable();
     let mut sorted = keys.clone();
     sorted.sort_unstable();
@@ -242,6 +254,7 @@ fn json_keeps_its_shape() {
             ],
             "help": "make it 4 1/8 in or narrower, or say `trim flush: card`",
             "edits": [],
+            "allowed": null,
         })
     );
     assert_eq!(report::json(&[]), serde_json::json!({"version": 0, "findings": []}));

@@ -1,11 +1,23 @@
 //! Builders that read like what they test.
 
+use proptest::prelude::ProptestConfig;
+use proptest::test_runner::RngSeed;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 use trimwright::files::Disk;
 use trimwright::pipeline::{self, Outcome};
 use trimwright::project::Project;
 use trimwright::source::Source;
+
+/// The settings of a law over random designs: the same ones in every run, so that a change is judged by what
+/// it changes. `PROPTEST_RNG_SEED=7 cargo test` draws others.
+pub(crate) fn cases(cases: u32) -> ProptestConfig {
+    let drawn = ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() };
+    match drawn.rng_seed {
+        RngSeed::Random => ProptestConfig { rng_seed: RngSeed::Fixed(1), ..drawn },
+        RngSeed::Fixed(_) => drawn,
+    }
+}
 
 /// Runs a design text through every stage.
 pub(crate) fn run(text: &str) -> Outcome {

@@ -58,7 +58,7 @@ fn any_wanted(most_cards: usize, most_pieces: usize) -> impl Strategy<Value = Ve
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(300))]
+    #![proptest_config(crate::support::cases(300))]
 
     #[test]
     fn no_card_has_more_of_a_sheet_than_it_must(sheets in 2_u32..12, wanted in any_wanted(12, 9)) {

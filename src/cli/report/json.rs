@@ -1,7 +1,7 @@
 //! The report for other programs, version 0.
 //!
 //! `{version, findings: [{code, severity, message, file, line, column, end_line, end_column,
-//! labels, help, edits}]}`. Lines and columns are 1-based, columns count characters, the end is the first
+//! labels, help, edits, allowed}]}`; `allowed` is the reason that the design gives, or null. Lines and columns are 1-based, columns count characters, the end is the first
 //! character after the place. `labels` holds the other places in the same form, each
 //! `{message, line, column, end_line, end_column}`, the finding's own fact first. `edits` mend the finding
 //! when all of them are made, each `{line, column, end_line, end_column, from, to, with, certain}`: bytes
@@ -39,6 +39,7 @@ fn one(source: &Source, finding: &Finding) -> Value {
         "labels": labels,
         "help": finding.help,
         "edits": finding.edits.iter().map(|edit| change(source, edit, finding.certainty)).collect::<Vec<_>>(),
+        "allowed": finding.allowed,
     })
 }
 

@@ -17,6 +17,34 @@ pub use text::text;
 use crate::diagnostic::Finding;
 use crate::length::Units;
 
+/// How many findings a terminal shows unless all are asked for: nobody mends more at once.
+pub const SHOWN: usize = 3;
+
+/// What is shown of the findings, and how many more there are: the worst ones first, in the order of the text
+/// among equals, without those that the design allows. With `all` every one, allowed or not, in the order of the
+/// text.
+#[must_use]
+pub fn worst(findings: &[Finding], all: bool) -> (Vec<Finding>, usize) {
+    if all {
+        return (findings.to_vec(), 0);
+    }
+    let mut open: Vec<Finding> = findings.iter().filter(|finding| finding.allowed.is_none()).cloned().collect();
+    open.sort_by_key(|finding| finding.severity);
+    let more = open.len().saturating_sub(SHOWN);
+    open.truncate(SHOWN);
+    (open, more)
+}
+
+/// The line under a report that does not show everything; nothing where it does.
+#[must_use]
+pub fn not_shown(more: usize, file: &str) -> String {
+    match more {
+        0 => String::new(),
+        1 => format!("and 1 more: `trimwright check --all {}`\n", tame(file)),
+        more => format!("and {more} more: `trimwright check --all {}`\n", tame(file)),
+    }
+}
+
 /// A message with the edition it is about, where only one of two is concerned.
 fn told(finding: &Finding) -> String {
     match finding.edition {

@@ -21,13 +21,16 @@ fn one(source: &Source, finding: &Finding) -> String {
         (None, _) if finding.primary.text.is_empty() => told(finding),
         (None, _) => format!("{} ({})", told(finding), finding.primary.text),
     };
-    let weight = match finding.severity {
-        Severity::Error => "",
-        Severity::Warning => " (a warning)",
-        Severity::Note => " (a note)",
+    let weight = match (&finding.allowed, finding.severity) {
+        (Some(_), _) => " (allowed)",
+        (None, Severity::Error) => "",
+        (None, Severity::Warning) => " (a warning)",
+        (None, Severity::Note) => " (a note)",
     };
     let mut said = format!("Line {line}{weight}: {}", sentence(&tame(&fault)));
-    if let Some(help) = &finding.help {
+    if let Some(reason) = &finding.allowed {
+        said.push_str(&format!(" The design says why: {}", sentence(&tame(reason))));
+    } else if let Some(help) = &finding.help {
         said.push(' ');
         said.push_str(&sentence(&tame(help)));
     }

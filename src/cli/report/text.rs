@@ -41,6 +41,9 @@ fn one(source: &Source, finding: &Finding, renderer: &Renderer) -> String {
     if let Some(patches) = patches(source, finding) {
         group = group.element(patches);
     }
+    if let Some(reason) = &finding.allowed {
+        group = group.element(Level::NOTE.message(format!("allowed: {}", tame(reason))));
+    }
     tighten(&renderer.render(&[group]))
 }
 

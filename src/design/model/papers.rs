@@ -5,6 +5,7 @@ use super::{PaperId, PieceId};
 use crate::geometry::Edge;
 use crate::length::{Length, Size};
 use crate::source::{Span, Spanned};
+use crate::weight::Weight;
 
 /// How a paper's pattern may lie.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -51,6 +52,15 @@ pub struct EdgeStrip {
     pub span: Span,
 }
 
+/// Which way the fibres of a sheet run.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Grain {
+    /// Along its longer side.
+    Long,
+    /// Along its shorter side.
+    Short,
+}
+
 /// A paper or cardstock.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Paper {
@@ -66,8 +76,12 @@ pub struct Paper {
     pub pattern_span: Option<Span>,
     /// The edge strip, the same on every sheet.
     pub edge_strip: Option<EdgeStrip>,
-    /// Weight as written, such as `80 lb cover` or `216 gsm`.
-    pub weight: Option<Spanned<String>>,
+    /// Its weight, such as `80 lb cover` or `216 gsm`.
+    pub weight: Option<Spanned<Weight>>,
+    /// How thick it is, where it is said.
+    pub thickness: Option<Length>,
+    /// Which way its fibres run, where it is said.
+    pub grain: Option<Spanned<Grain>>,
     /// The other side of a double-sided sheet; `pattern` is then that of the front.
     pub back: Option<Back>,
     /// Where it says that its sheets are different from one another, as in a pad; then all of them

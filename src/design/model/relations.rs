@@ -285,24 +285,6 @@ impl Stated {
         }
     }
 
-    /// Every length that is written for a side.
-    #[must_use]
-    pub fn written(&self, own: Extent) -> Vec<Length> {
-        match self {
-            Self::Outright => Vec::new(),
-            Self::AllRound { border, .. } => vec![*border],
-            Self::ByEdge { edges, .. } => edges_of(edges, own).map(|(_, length)| length).collect(),
-            Self::BySide { .. } => self.side(own).map_or_else(Vec::new, |side| {
-                let measure = match side.measure {
-                    Measure::Own(length) => Some(length),
-                    Measure::Rest { gap, .. } | Measure::Share { gap, .. } => Some(gap),
-                    Measure::Same(..) | Measure::Part { .. } | Measure::Drawn { .. } => None,
-                };
-                measure.into_iter().chain(side.change.map(Change::length)).collect()
-            }),
-        }
-    }
-
     /// The same with every piece so many places further on.
     #[must_use]
     pub fn moved(self, by: usize) -> Self {

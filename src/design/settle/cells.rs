@@ -42,8 +42,8 @@ impl<'a> Desk<'a> {
         let columns = self.required(&fields, "columns", "3").and_then(|field| self.count(field, MOST_CELLS));
         let rows = self.required(&fields, "rows", "2").and_then(|field| self.count(field, MOST_CELLS));
         let nothing = Length::zero(self.units);
-        let left = fields.get("left").map_or(Some(nothing), |field| self.length(field, Role::Outright));
-        let top = fields.get("top").map_or(Some(nothing), |field| self.length(field, Role::Outright));
+        let left = fields.get("left").map_or(Some(nothing), |field| self.length(field, Role::Border));
+        let top = fields.get("top").map_or(Some(nothing), |field| self.length(field, Role::Border));
         let (called, (size, span), columns, rows) = (called?, size?, columns?.value, rows?.value);
         let (left, top) = (left?, top?);
         let (width, height) = (size.width * i64::from(columns), size.height * i64::from(rows));

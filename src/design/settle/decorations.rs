@@ -48,11 +48,11 @@ impl<'a> Desk<'a> {
         });
         let forms = [("rectangle", false), ("round", true)];
         let round = fields.get("form").map_or(Some(false), |field| self.word(field, &forms).map(|form| form.value));
-        let mut measure = |key: &'static str| match fields.get(key) {
+        let mut measure = |key: &'static str, role| match fields.get(key) {
             None => Some(None),
-            Some(field) => self.more_than_nothing(field).map(Some),
+            Some(field) => self.more_than_nothing(field, role).map(Some),
         };
-        let (thick, roll) = (measure("thick"), measure("length"));
+        let (thick, roll) = (measure("thick", Role::Gap), measure("length", Role::Opening));
         let size = match draft.wanted {
             Some((Wanted::Outright(size), _)) => Some(size),
             _ => None,
@@ -65,8 +65,8 @@ impl<'a> Desk<'a> {
         draft
     }
 
-    pub(super) fn more_than_nothing(&mut self, field: Field<'a>) -> Option<Length> {
-        let length = self.length(field, Role::Outright)?;
+    pub(super) fn more_than_nothing(&mut self, field: Field<'a>, role: Role) -> Option<Length> {
+        let length = self.length(field, role)?;
         if length.nm() > 0 {
             return Some(length);
         }

@@ -3,8 +3,9 @@
 //! Every fault is noted and the reading goes on: a `None` here always has its finding.
 
 use crate::design::nodes::{Map, Node};
+use crate::design::restate::Restated;
 use crate::diagnostic::{Certainty, Edit, Finding};
-use crate::length::{Length, Unit, Units};
+use crate::length::{Length, Size, Unit, Units};
 use crate::source::{Source, Span, Spanned};
 
 use super::heard::Heard;
@@ -20,6 +21,10 @@ pub(super) struct Desk<'a> {
     /// The systems that the design asks for, at least one.
     pub(super) asked: Vec<Units>,
     pub(super) findings: Vec<Finding>,
+    /// What this edition has by rule so far.
+    pub(super) restated: Vec<Restated>,
+    /// The card as stated and as this edition has it, where a rule changed it.
+    pub(super) card: Option<(Size, Size)>,
     /// Texts that a comma cut off: what else is wrong with them is no fault of theirs.
     cut_off: Vec<Span>,
     /// The fixed words met so far.
@@ -81,6 +86,8 @@ impl<'a> Desk<'a> {
             ruler,
             asked,
             findings: Vec::new(),
+            restated: Vec::new(),
+            card: None,
             cut_off: Vec::new(),
             heard: Heard::default(),
             written_in: Vec::new(),

@@ -3,7 +3,7 @@
 use super::desk::{Desk, Field};
 use super::front::Drafts;
 use super::names::{Names, tidy};
-use crate::design::model::{Idea, LayerId, Note, NoteOn, PaperId, Work};
+use crate::design::model::{Allowance, Idea, LayerId, Note, NoteOn, PaperId, Work};
 use crate::design::nodes::Node;
 use crate::source::Spanned;
 
@@ -64,6 +64,16 @@ impl<'a> Desk<'a> {
             None => None,
         };
         Some(Idea { paper, text: text? })
+    }
+
+    /// Rules by name, each with the reason why it may be broken.
+    pub(super) fn allowances(&mut self, field: Option<Field<'a>>) -> Vec<Allowance> {
+        let named = field.and_then(|field| self.named(field)).unwrap_or_default();
+        let allowance = |(rule, node): (Spanned<String>, &'a Node)| {
+            let field = Field { name: "allow", key: rule.span, node, item: false };
+            self.words(field).map(|because| Allowance { rule, because })
+        };
+        named.into_iter().filter_map(allowance).collect()
     }
 
     /// A list of texts.

@@ -23,14 +23,14 @@ pub(super) struct EnvelopeDraft<'a> {
 }
 
 impl<'a> Desk<'a> {
-    /// `{size: 5 3/4 x 4 3/8 in, flap: 2 in, front: […], on the flap: […]}`.
+    /// `{size: 5 3/4 x 4 3/8 in, flap: 2 in, front: […], on the flap: […]}`; the size may be a name.
     pub(super) fn envelope(&mut self, field: Field<'a>) -> EnvelopeDraft<'a> {
         let mut draft = EnvelopeDraft { envelope: None, lists: Vec::new() };
         let known = ["size", "flap", "front", "on the flap"];
         let Some(fields) = self.fields(field.node, "the envelope", field.key, &known) else { return draft };
         let size = self.required(&fields, "size", "5 3/4 x 4 3/8 in").and_then(|field| {
             let text = self.text(field)?;
-            self.size_in(text, Role::Outright).map(|size| (size, text.span))
+            self.envelope_size(text).map(|size| (size, text.span))
         });
         let flap = fields.get("flap").map(|field| (self.length(field, Role::Outright), field));
         draft.lists.extend(fields.get("front").map(|field| (field, Face::EnvelopeFront)));

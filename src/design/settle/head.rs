@@ -2,6 +2,7 @@
 
 use super::desk::{Desk, Field, Fields};
 use super::names::Names;
+use super::text::Text;
 use crate::design::model::{Fold, Month, PaperId, Workshop};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
@@ -57,14 +58,35 @@ impl<'a> Desk<'a> {
             ruler: usual(Length::inch(1, 16), 1_000_000),
             cutting_error: usual(Length::inch(1, 32), 1_000_000),
             placing_error: usual(Length::inch(1, 16), 1_500_000),
+            trimmer: usual(Length::inch(12, 1), 305_000_000),
+            trimmer_span: None,
         };
         let Some(field) = field else { return workshop };
-        let known = ["ruler", "cutting error", "placing error"];
+        let known = ["ruler", "cutting error", "placing error", "trimmer"];
         let Some(fields) = self.fields(field.node, "the workshop", field.key, &known) else { return workshop };
-        let mut said = |name| fields.get(name).and_then(|field| self.length(field, Role::Workshop).map(|l| (l, field)));
-        let ruler = said("ruler");
-        workshop.cutting_error = said("cutting error").map_or(workshop.cutting_error, |(length, _)| length);
-        workshop.placing_error = said("placing error").map_or(workshop.placing_error, |(length, _)| length);
+        let mut said =
+            |name, role| fields.get(name).and_then(|field| self.length(field, role).map(|length| (length, field)));
+        let ruler = said("ruler", Role::Ruler);
+        workshop.cutting_error =
+            said("cutting error", Role::Error).map_or(workshop.cutting_error, |(length, _)| length);
+        workshop.placing_error =
+            said("placing error", Role::Error).map_or(workshop.placing_error, |(length, _)| length);
+        if let Some((trimmer, field)) = said("trimmer", Role::Reach) {
+            if trimmer.nm() > 0 {
+                (workshop.trimmer, workshop.trimmer_span) = (trimmer, Some(field.node.span()));
+            } else {
+                self.note(
+                    Finding::error(
+                        "size-not-positive",
+                        field.node.span(),
+                        "the trimmer cuts nothing",
+                        format!("{trimmer}"),
+                    )
+                    .help("say how long a cut it makes, such as `12 in`")
+                    .plainly("A trimmer makes a cut of some length."),
+                );
+            }
+        }
         match ruler {
             Some((ruler, field)) if ruler.nm() <= 0 => self.note(
                 Finding::error("size-not-positive", field.node.span(), "the ruler has no step", format!("{ruler}"))
@@ -93,13 +115,24 @@ impl<'a> Desk<'a> {
         None
     }
 
+    /// The size of the card; where a rule changes it, that is kept in mind for what is as long.
+    fn card_size(&mut self, text: Text<'_>) -> Option<Size> {
+        let size = self.size_in(text, Role::Card)?;
+        if self.restated.iter().any(|restated| restated.span == text.span) {
+            // The one half that stands there was read without a fault just now.
+            let stated = self.one_size(text)?;
+            self.card = Some((stated, size));
+        }
+        Some(size)
+    }
+
     /// The card.
     pub(super) fn card(&mut self, field: Field<'a>, papers: &Names) -> Option<CardDraft> {
         let fields: Fields<'a> = self.fields(field.node, "the card", field.key, &["size", "fold", "from"])?;
         let size = self.required(&fields, "size", "4 1/4 x 5 1/2 in");
         let size = size.and_then(|field| {
             let text = self.text(field)?;
-            self.size_in(text, Role::Outright).map(|size| (size, text.span))
+            self.card_size(text).map(|size| (size, text.span))
         });
         let fold = self.required(&fields, "fold", "side");
         let folds = [("side", Fold::Side), ("top", Fold::Top), ("none", Fold::None), ("gate", Fold::Gate)];

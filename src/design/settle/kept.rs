@@ -5,10 +5,10 @@ use super::names::{Names, tidy};
 use super::sheets::MOST_SHEETS;
 use super::text::Text;
 use crate::design::model::{Fixed, From, Paper, PaperId, Piece, PieceKind, Sheets, Side, Stated};
-use crate::design::restate::{Restate, Role, suggested_size};
+use crate::design::restate::{Restate, Role, Towards};
 use crate::design::sizes::named;
 use crate::diagnostic::Finding;
-use crate::length::{Size, Units};
+use crate::length::Size;
 use crate::shape::{Form, Shape};
 use crate::source::Spanned;
 
@@ -38,8 +38,9 @@ impl KeptDraft {
 }
 
 impl Restate for Counted {
-    fn restated(&self, role: Role, units: Units) -> Option<Self> {
-        self.size.restated(role, units).map(|size| Self { size, ..*self })
+    fn restated(&self, role: Role, towards: Towards) -> (Self, i64) {
+        let (size, off) = self.size.restated(role, towards);
+        (Self { size, ..*self }, off)
     }
 }
 
@@ -85,11 +86,8 @@ impl<'a> Desk<'a> {
             Some(Counted { count: count.unwrap_or(1), size: desk.one_size(wanted)? })
         };
         let stated = self.stated(text, "size", one, |kept| kept.size.width.unit().system())?;
-        let twin = |units: Units| {
-            let stated = stated.of(units.other());
-            stated.map(|kept| suggested_size(kept.size, Role::Outright, units).to_string())
-        };
-        let Counted { count, size } = self.chosen(text, &stated, Role::Outright, twin)?;
+        let show = |kept: &Counted| kept.size.to_string();
+        let Counted { count, size } = self.chosen(text, &stated, Role::Outright, show)?;
         let halves = text.split('|');
         let names =
             halves.iter().filter_map(|half| named(&tidy(half.at_word("of").map_or(*half, |(_, size)| size).value)));
@@ -153,6 +151,9 @@ pub(super) fn kept_papers(kept: &[KeptDraft], written: &[Paper]) -> Option<Vec<P
             pattern_span: source.pattern_span,
             edge_strip: None,
             weight: source.weight.clone(),
+            thickness: source.thickness,
+            // Its longer side need not be that of the sheet.
+            grain: None,
             back: source.back,
             different: source.different,
             kept_from: Some(PaperId(draft.source)),

@@ -3,7 +3,8 @@
 use super::desk::{Desk, Field};
 use super::names::{is_sure, listed, tidy};
 use super::text::Text;
-use crate::design::restate::{Chosen, Restate, Role, Stated, choose, lacking, suggested, suggested_size};
+use crate::design::envelopes::named_envelope;
+use crate::design::restate::{Chosen, Restate, Restated, Role, Stated, Towards, choose};
 use crate::design::sizes::{NAMED, named};
 use crate::diagnostic::{Certainty, Edit, Finding};
 use crate::length::{Length, LengthError, LengthFault, Size, Unit, Units, lengths_in, parse_length, parse_size};
@@ -27,11 +28,23 @@ impl<'a> Desk<'a> {
     /// A length, or a pair, from a text.
     pub(super) fn length_in(&mut self, text: Text<'_>, role: Role) -> Option<Length> {
         let stated = self.stated(text, "length", Self::one_length, |length| length.unit().system())?;
-        let twin = |units| {
-            let stated = stated.of(Units::other(units)).copied();
-            stated.map(|length| suggested(length, role, units).to_string())
+        self.chosen(text, &stated, role, Length::to_string)
+    }
+
+    /// A length that no ruler of the reader measures: one system says it for both.
+    pub(super) fn length_in_any(&mut self, text: Text<'_>) -> Option<Length> {
+        let stated = self.stated(text, "length", Self::one_length, |length| length.unit().system())?;
+        stated.of(self.units).or_else(|| stated.of(self.units.other())).copied()
+    }
+
+    /// The size of an envelope, or a pair: two lengths or a name, which stands for it as the address is
+    /// written.
+    pub(super) fn envelope_size(&mut self, text: Text<'_>) -> Option<Size> {
+        let one = |desk: &mut Self, half: Text<'_>| {
+            named_envelope(&tidy(half.value)).map_or_else(|| desk.one_size(half), |named| Some(named.size))
         };
-        self.chosen(text, &stated, role, twin)
+        let stated = self.stated(text, "size", one, |size| size.width.unit().system())?;
+        self.chosen(text, &stated, Role::Envelope, Size::to_string)
     }
 
     /// A length in one system only.
@@ -48,11 +61,7 @@ impl<'a> Desk<'a> {
     /// A size, or a pair, from a text: two lengths or a name.
     pub(super) fn size_in(&mut self, text: Text<'_>, role: Role) -> Option<Size> {
         let stated = self.stated(text, "size", Self::one_size, |size| size.width.unit().system())?;
-        let twin = |units| {
-            let stated = stated.of(Units::other(units)).copied();
-            stated.map(|size| suggested_size(size, role, units).to_string())
-        };
-        self.chosen(text, &stated, role, twin)
+        self.chosen(text, &stated, role, Size::to_string)
     }
 
     /// A size in one system only: `4 1/4 x 5 1/2 in`, `A6`.
@@ -210,39 +219,34 @@ impl<'a> Desk<'a> {
         }
     }
 
-    /// What this edition takes of a stated value; a missing twin is noted in every edition alike.
+    /// What this edition takes of a stated value; a twin made by rule is kept in mind, `show` writes it.
     pub(super) fn chosen<T: Restate>(
         &mut self,
         text: Text<'_>,
         stated: &Stated<T>,
         role: Role,
-        twin: impl Fn(Units) -> Option<String>,
+        show: impl Fn(&T) -> String,
     ) -> Option<T> {
-        for units in lacking(stated, role, &self.asked.clone()) {
-            let pair = twin(units).map_or_else(String::new, |twin| format!("{} | {twin}", text.value));
-            self.missing_twin(text.span, text.value, units, &pair);
-        }
-        match choose(stated, role, self.units, self.both())? {
-            Chosen::Taken(value) | Chosen::StandIn(value) => Some(value),
+        match choose(stated, role, self.towards(), self.both())? {
+            Chosen::Stated(value) => Some(value),
+            Chosen::Restated(value, off) => {
+                let pair = format!("{} | {}", text.value, show(&value));
+                self.restate(Restated { span: text.span, pair, off, role, is_stock: false });
+                Some(value)
+            }
         }
     }
 
-    /// Notes a value that is stated in one system only, in a design that asks for both.
-    pub(super) fn missing_twin(&mut self, span: Span, typed: &str, lacking: Units, pair: &str) {
-        let (here, there) = (system_words(lacking.other()), system_words(lacking));
-        let twin = pair.strip_prefix(typed).filter(|_| self.source.slice(span) == typed);
-        let edit = twin.map(|twin| Edit::put_in(span.end, twin));
-        let mut finding = Finding::error(
-            "missing-twin",
-            span,
-            format!("`{typed}` is not stated in {there}"),
-            format!("stated in {here} only"),
-        )
-        .help(format!("state both, such as `{pair}`"))
-        .edits(edit, Certainty::Likely)
-        .plainly(format!("The design is published in two systems, but \"{typed}\" is said in {here} only."));
-        finding.edition = Some(lacking);
-        self.note(finding);
+    /// The edition that twins are made for.
+    pub(super) const fn towards(&self) -> Towards {
+        Towards { units: self.units, step: self.ruler, card: self.card }
+    }
+
+    /// Keeps a twin made by rule in mind, once for each text.
+    pub(super) fn restate(&mut self, restated: Restated) {
+        if self.restated.iter().all(|known| (known.span, &known.pair) != (restated.span, &restated.pair)) {
+            self.restated.push(restated);
+        }
     }
 }
 

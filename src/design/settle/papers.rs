@@ -4,8 +4,7 @@ use super::desk::{Desk, Field};
 use super::fixed::{AlongDraft, EDGES};
 use super::kept::{KeptDraft, kept_papers, kept_pieces};
 use super::names::{Names, tidy};
-use super::text::Text;
-use crate::design::model::{EdgeStrip, Fixed, Paper, Pattern, Piece, Sheets};
+use crate::design::model::{EdgeStrip, Fixed, Grain, Paper, Pattern, Piece, Sheets};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
 use crate::diagnostic::Finding;
@@ -14,7 +13,7 @@ use crate::length::Size;
 use crate::source::{Span, Spanned};
 
 const STRIP_FORM: &str = "say it as `1/2 in at the bottom, beside`";
-const KEYS: [&str; 13] = [
+const KEYS: [&str; 15] = [
     "sheets",
     "also from",
     "pattern",
@@ -23,6 +22,8 @@ const KEYS: [&str; 13] = [
     "sheets are",
     "edge strip",
     "weight",
+    "thickness",
+    "grain",
     "keep",
     "cut first",
     "along the edge",
@@ -30,6 +31,8 @@ const KEYS: [&str; 13] = [
     "cells",
 ];
 
+/// `grain`: along which side the fibres run.
+const GRAINS: [(&str, Grain); 2] = [("long", Grain::Long), ("short", Grain::Short)];
 /// `sheets are`: whether they differ from one another.
 const ALIKE: [(&str, bool); 2] = [("different", true), ("equal", false)];
 /// The most ways to cut that are printed.
@@ -111,7 +114,9 @@ impl<'a> Desk<'a> {
         let different = fields.get("sheets are").and_then(|field| self.word(field, &ALIKE));
         let different = different.filter(|word| word.value).map(|word| word.span);
         let strip = fields.get("edge strip").map(|field| self.edge_strip(field));
-        let weight = fields.get("weight").and_then(|field| self.text(field)).map(Text::owned);
+        let weight = fields.get("weight").and_then(|field| self.weight(field));
+        let thickness = fields.get("thickness").and_then(|field| self.thickness(field));
+        let grain = fields.get("grain").and_then(|field| self.word(field, &GRAINS));
         let mut kept = fields.get("keep").map(|field| self.keep(field, number)).unwrap_or_default();
         let mut rows = fields.get("cut first").map(|field| self.cut_first(field)).unwrap_or_default();
         let usable = |kind: &Sheets| match strip.flatten().filter(|strip| !strip.beside) {
@@ -143,6 +148,8 @@ impl<'a> Desk<'a> {
             pattern_span: patterns.front.map(|pattern| pattern.span),
             edge_strip: strip.flatten(),
             weight,
+            thickness,
+            grain,
             back: patterns.back,
             different,
             kept_from: None,

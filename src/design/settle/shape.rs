@@ -307,8 +307,7 @@ impl<'a> Desk<'a> {
             }
             return Some(Making::ByHand);
         }
-        let margin =
-            self.required(fields, "margin", "1/4 in").and_then(|field| self.length(field, Role::Outright))?.nm();
+        let margin = self.required(fields, "margin", "1/4 in").and_then(|field| self.length(field, Role::Border))?.nm();
         Some(if by == 1 { Making::Die { margin } } else { Making::Punch { margin } })
     }
 
@@ -357,7 +356,7 @@ impl<'a> Desk<'a> {
     fn window_size(&mut self, field: Field<'a>, drawn: Option<i64>) -> Option<Size> {
         let Some(height) = drawn else {
             let text = self.text(field)?;
-            return self.size_in(text, Role::Outright);
+            return self.size_in(text, Role::Opening);
         };
         if let Node::Map(_) = field.node {
             let fields = self.fields(field.node, "the size of the window", field.key, &["width", "height"])?;
@@ -365,7 +364,9 @@ impl<'a> Desk<'a> {
                 self.height_is_drawn(height.key);
                 return None;
             }
-            let width = self.required(&fields, "width", "2 in").and_then(|field| self.more_than_nothing(field))?;
+            let width = self
+                .required(&fields, "width", "2 in")
+                .and_then(|field| self.more_than_nothing(field, Role::Opening))?;
             return Some(Size::new(width, drawn_height(width, height, self.ruler)));
         }
         self.height_is_drawn(field.node.span());

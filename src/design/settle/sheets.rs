@@ -5,7 +5,7 @@ use super::names::tidy;
 use super::text::Text;
 use crate::design::model::{Also, Sheets};
 use crate::design::nodes::Node;
-use crate::design::restate::{Role, Stated};
+use crate::design::restate::{Restate, Restated, Role, Stated};
 use crate::design::sizes::{named, sheet_twin};
 use crate::diagnostic::Finding;
 use crate::length::Units;
@@ -90,43 +90,36 @@ impl<'a> Desk<'a> {
         }
     }
 
-    /// A run stated once: each kind takes its built-in twin where both systems are asked for.
+    /// A run stated once: where both systems are asked for, each kind of the other one takes its twin.
+    /// Counts stay.
     fn one_run(&mut self, text: Text<'_>, run: Vec<Sheets>) -> Option<Vec<Sheets>> {
-        if !self.both() {
+        let towards = self.towards();
+        let here = |kind: &Sheets| kind.size.width.unit().system() == towards.units;
+        if !self.both() || run.iter().all(here) {
             return Some(run);
         }
-        for units in self.asked.clone() {
-            let lacks = run
-                .iter()
-                .any(|kind| kind.size.width.unit().system() != units && sheet_twin(kind.size, units).is_none());
-            if lacks {
-                let twin: Vec<String> = run
-                    .iter()
-                    .map(|kind| match sheet_twin(kind.size, units) {
-                        Some((size, name)) => {
-                            format!("{} of {}", kind.count, name.map_or(size.to_string(), str::to_owned))
-                        }
-                        None => {
-                            let size = crate::design::restate::suggested_size(kind.size, Role::Sheet, units);
-                            format!("{} of {size}", kind.count)
-                        }
-                    })
-                    .collect();
-                let pair = format!("{} | {}", text.value, twin.join(" and "));
-                self.missing_twin(text.span, text.value, units, &pair);
-            }
-        }
-        let units = self.units;
-        let restated = run.into_iter().map(|kind| {
-            if kind.size.width.unit().system() == units {
-                return kind;
-            }
-            match sheet_twin(kind.size, units) {
-                Some((size, name)) => Sheets { size, named: name.map(str::to_owned), ..kind },
-                None => kind,
-            }
-        });
-        Some(restated.collect())
+        let twin = |kind: &Sheets| match sheet_twin(kind.size, towards.units) {
+            Some((size, name)) => Sheets { size, named: name.map(str::to_owned), ..kind.clone() },
+            None => Sheets { size: kind.size.restated(Role::Sheet, towards).0, named: None, ..kind.clone() },
+        };
+        let twins: Vec<Sheets> = run.iter().map(|kind| if here(kind) { kind.clone() } else { twin(kind) }).collect();
+        let written = |sheets: &Sheets| {
+            let (count, name) = sheets.count_and_name();
+            format!("{count} of {name}")
+        };
+        let (all, mixed) = (twins.iter().map(written).collect::<Vec<_>>().join(" and "), run.iter().any(here));
+        // A half of a pair keeps to one system.
+        let pair = if mixed { all } else { format!("{} | {all}", text.value) };
+        let off = run
+            .iter()
+            .filter(|kind| !here(kind))
+            .map(|kind| kind.size.restated(Role::Sheet, towards).1)
+            .max()
+            .unwrap_or(0);
+        let known = |kind: &Sheets| here(kind) || sheet_twin(kind.size, towards.units).is_some();
+        let is_stock = run.iter().all(known);
+        self.restate(Restated { span: text.span, pair, off, role: Role::Sheet, is_stock });
+        Some(twins)
     }
 
     /// Kinds of sheet in one system.

@@ -83,8 +83,10 @@ fn units_within(node: &Node) -> Option<Units> {
         Node::Scalar(scalar) => units_of_text(&scalar.text),
         Node::List(list) => list.items.iter().find_map(units_within),
         Node::Map(map) => {
-            let wanted =
-                map.entries.iter().filter(|(key, _)| !matches!(key.value.as_str(), "weight" | "from" | "stamp"));
+            let wanted = map
+                .entries
+                .iter()
+                .filter(|(key, _)| !matches!(key.value.as_str(), "weight" | "thickness" | "from" | "stamp"));
             wanted.into_iter().find_map(|(_, value)| units_within(value))
         }
     }

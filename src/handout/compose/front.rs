@@ -110,7 +110,7 @@ pub(super) fn sheets_note(project: &Project, id: PaperId) -> Line {
 /// Pattern and weight of a paper.
 pub(super) fn kind_note(project: &Project, id: PaperId) -> Line {
     let paper = project.design.paper(id);
-    let weight = paper.weight.as_ref().map(|weight| weight.value.as_str());
+    let weight = paper.weight.as_ref().map(|weight| weight.value.written.as_str());
     words::kind_note(pattern_words(paper.pattern), weight)
 }
 

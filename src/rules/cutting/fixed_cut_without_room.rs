@@ -9,7 +9,7 @@ use crate::geometry::Edge;
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::{length, untwinned};
+use crate::rules::tell::length;
 use crate::source::Span;
 
 /// The rule.
@@ -36,9 +36,6 @@ fn check(project: &Project) -> Vec<Finding> {
     let mut findings = Vec::new();
     for id in design.paper_ids() {
         let paper = design.paper(id);
-        if paper.fixed.rows.iter().any(|row| untwinned(project, row.measure)) {
-            continue;
-        }
         if let Some((kind, fault)) = first_fault(project, id, &paper.sheets) {
             let room = usable(paper, kind).in_units(project.units());
             findings.push(
@@ -65,12 +62,9 @@ fn check(project: &Project) -> Vec<Finding> {
 
 /// The first kind of sheet that does not hold what is fixed, and why.
 fn first_fault<'s>(project: &Project, id: PaperId, sheets: &'s [Sheets]) -> Option<(&'s Sheets, Fault)> {
-    sheets.iter().find_map(|kind| {
-        if untwinned(project, kind.size.width) {
-            return None;
-        }
-        walk(project, id, usable(project.design.paper(id), kind)).err().map(|fault| (kind, fault))
-    })
+    sheets
+        .iter()
+        .find_map(|kind| walk(project, id, usable(project.design.paper(id), kind)).err().map(|fault| (kind, fault)))
 }
 
 /// Whether every sheet of a paper holds what is fixed of it; where one does not, that is said here.

@@ -1,17 +1,18 @@
-//! Foam and decorations stand so high over each other that the card is no letter any more.
+//! What lies over each other makes the card so thick that it is no letter any more.
 //!
-//! Foam squares are from 1/16 in (1.5 mm) to 1/8 in (3 mm) thick (common practice, no source). A card is found
-//! too thick by the thin ones, so that it is too thick with any; paper itself is not counted.
+//! A card is found too thick by thin foam, so that it is too thick with any.
 
-use super::closed::closed;
-use super::pile::{Level, Raised, piled};
-use crate::design::model::{Design, Glue, Layer, LayerId, PieceKind};
+use crate::design::model::LayerId;
 use crate::diagnostic::{Finding, Severity};
-use crate::geometry::{Region, TOLERANCE};
-use crate::length::{Length, Units};
+use crate::length::Length;
+use crate::paper::foam::{thick_foam, thin_foam};
+use crate::paper::made::{Made, foams, thick};
+use crate::paper::pile::Level;
+use crate::paper::post_limits::thickest_letter;
+use crate::paper::tell::thickness_past;
 use crate::project::Project;
+use crate::rules::Rule;
 use crate::rules::tell::{length, the_layer};
-use crate::rules::{Rule, hand};
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -23,115 +24,82 @@ pub static RULE: Rule = Rule {
     check: Some(check),
 };
 
-/// The thickest letter: 1/4 in by the rules of the post in the United States, 5 mm by those of the United
-/// Kingdom, Canada, Germany and Australia. Rules of the post change; the finding says whom to ask.
-const fn thickest_letter(units: Units) -> Length {
-    Length::either(units, Length::inch(1, 4), Length::mm(5))
-}
-
-/// Copies of one layer are looked at one by one where they are no more than this.
-const FEW: u32 = 60;
-
 fn check(project: &Project) -> Vec<Finding> {
-    let levels = piled(&raised(project));
-    let mut thick: Vec<&Level> = levels.iter().filter(|level| level.region.holds_disc(TOLERANCE)).collect();
-    thick.sort_by_key(|level| std::cmp::Reverse(level.height));
+    let Some(made) = &project.made else { return Vec::new() };
     let limit = thickest_letter(project.units());
-    if let Some(highest) = thick.first().filter(|level| level.height > limit.nm()) {
-        return vec![too_thick(project, highest, limit)];
+    if made.posted_thickness() > limit.nm() {
+        return vec![too_thick(project, made, limit)];
     }
-    thick.iter().find(|level| level.foams > 1).map(|level| twice(project, level)).into_iter().collect()
+    let twice = made.levels.iter().filter(|level| level.foams > 1).max_by_key(|level| level.height);
+    twice.map(|level| foam_on_foam(project, level)).into_iter().collect()
 }
 
-/// Everything that stands off the card, inside and out, where it lies on the closed card.
-fn raised(project: &Project) -> Vec<Raised> {
+/// Whether a layer lifts what lies on it by more than its paper.
+fn lifts(project: &Project, id: LayerId) -> bool {
+    foams(project.design.layer(id)) > 0 || thick(&project.design, id).is_some()
+}
+
+/// The layers of a pile that stand off, the last one apart.
+fn standing(project: &Project, level: &Level) -> Option<(LayerId, Vec<LayerId>)> {
+    let mut layers: Vec<LayerId> = level.layers.iter().copied().filter(|id| lifts(project, *id)).collect();
+    let top = layers.pop()?;
+    layers.dedup();
+    Some((top, layers))
+}
+
+/// Each layer of a pile with what it adds.
+fn with_the_others(finding: Finding, project: &Project, others: &[LayerId]) -> Finding {
     let design = &project.design;
-    let Some(card) = &design.card else { return Vec::new() };
-    let mut all = Vec::new();
-    for id in design.layer_ids() {
-        let layer = design.layer(id);
-        let (foams, height) = (foams(layer), own_height(project, id));
-        if height == 0 {
-            continue;
-        }
-        let placed = project.layout.placed(id);
-        let whole = placed.shown();
-        let apart: i128 = placed.laid.iter().map(|laid| laid.shown.area2()).sum();
-        // Copies that lie over each other, as in a fan, stand on each other.
-        let regions: Vec<Region> = if layer.count() <= FEW && apart > whole.area2() {
-            placed.laid.iter().map(|laid| laid.shown.clone()).collect()
-        } else {
-            vec![whole]
-        };
-        for region in regions {
-            let region = closed(card, layer.face, &region);
-            if !region.is_empty() {
-                all.push(Raised { layer: id, foams, height, region });
-            }
-        }
-    }
-    all
-}
-
-fn foams(layer: &Layer) -> u32 {
-    u32::from(layer.glue.is_some_and(|glue| glue.value == Glue::Foam))
-}
-
-fn thick(design: &Design, id: LayerId) -> Option<Length> {
-    match design.piece(design.layer(id).piece).kind {
-        PieceKind::Decoration { thick, .. } => thick,
-        PieceKind::Base | PieceKind::Plain | PieceKind::Kept { .. } => None,
-    }
-}
-
-/// How far a layer lifts what lies on it, by thin foam.
-fn own_height(project: &Project, id: LayerId) -> i64 {
-    let foam = hand::thin_foam(project.units()).nm() * i64::from(foams(project.design.layer(id)));
-    foam + thick(&project.design, id).map_or(0, Length::nm)
-}
-
-/// Each layer of a pile with what it adds, the last one left out.
-fn with_the_others(mut finding: Finding, project: &Project, level: &Level) -> Finding {
-    let design = &project.design;
-    let mut others: Vec<LayerId> = level.layers.clone();
-    others.pop();
-    others.dedup();
-    for id in others {
-        let foam = hand::thin_foam(project.units());
-        let own = match (foams(design.layer(id)), thick(design, id)) {
+    others.iter().fold(finding, |finding, id| {
+        let foam = thin_foam(project.units());
+        let own = match (foams(design.layer(*id)), thick(design, *id)) {
             (0, Some(thick)) => format!("{} thick", length(project, thick.nm())),
             (_, Some(thick)) => format!("{} thick, on foam of {foam}", length(project, thick.nm())),
             (_, None) => format!("on foam, {foam} at the least"),
         };
-        finding = finding.also(design.layer(id).span, own);
-    }
-    finding
+        finding.also(design.layer(*id).span, own)
+    })
 }
 
-fn too_thick(project: &Project, level: &Level, limit: Length) -> Finding {
+fn too_thick(project: &Project, made: &Made, limit: Length) -> Finding {
     let design = &project.design;
-    let top = level.layers.last().copied().unwrap_or(LayerId(0));
+    let all = thickness_past(made.posted_thickness(), limit, project.units());
+    let highest = made.levels.first();
+    let Some((level, (top, others))) = highest.and_then(|level| Some((level, standing(project, level)?))) else {
+        // Paper alone: the many panels of a base, most of it.
+        let span = design.card.as_ref().map(|card| card.span).unwrap_or_default();
+        return Finding::warning(
+            RULE.code,
+            span,
+            "the card is too thick for a letter",
+            format!("{all} of paper in its envelope"),
+        )
+        .plainly(format!("the card is {all} thick in its envelope, and a letter may be {limit} at most"))
+        .help(format!("make it {limit} or less: take fewer panels or lighter paper, or ask your post office"));
+    };
     let the_top = the_layer(design, top);
     let high = length(project, level.height);
     let finding = Finding::warning(
         RULE.code,
         design.layer(top).span,
         format!("the card is too thick for a letter where {the_top} lies"),
-        format!("{high} of foam and decorations, with thin foam and without the paper"),
+        format!("{all} in its envelope, {high} of it foam and decorations, with thin foam"),
     )
-    .plainly(format!("foam and decorations are {high} thick where {the_top} lies, and a letter may be {limit} at most"))
+    .plainly(format!(
+        "the card is {all} thick in its envelope where {the_top} lies, and a letter may be {limit} at most"
+    ))
     .help(format!(
         "make it {limit} or less: say `glue: tape` for 1 layer there, or ask your post office, whose rules decide"
     ));
-    with_the_others(finding, project, level)
+    with_the_others(finding, project, &others)
 }
 
-fn twice(project: &Project, level: &Level) -> Finding {
+fn foam_on_foam(project: &Project, level: &Level) -> Finding {
     let design = &project.design;
-    let top = level.layers.last().copied().unwrap_or(LayerId(0));
+    let (top, others) = standing(project, level).unwrap_or((LayerId(0), Vec::new()));
     let the_top = the_layer(design, top);
     let units = project.units();
-    let (thin, solid) = (hand::thin_foam(units), hand::thick_foam(units));
+    let (thin, solid) = (thin_foam(units), thick_foam(units));
     let with_thick = level.height + (solid.nm() - thin.nm()) * i64::from(level.foams);
     let (low, high) = (length(project, level.height), length(project, with_thick));
     let finding = Finding::note(
@@ -142,5 +110,5 @@ fn twice(project: &Project, level: &Level) -> Finding {
     )
     .plainly(format!("{the_top} lies where the card stands on foam twice, from {low} to {high} high"))
     .help(format!("take foam of {thin}, and ask your post office, whose rules decide, how such a card is posted"));
-    with_the_others(finding, project, level)
+    with_the_others(finding, project, &others)
 }

@@ -1,6 +1,4 @@
 //! Rules about gluing: its order, and how high what is glued stands.
 
-mod closed;
 pub mod foam_too_thick_to_post;
 pub mod glue_before_trim;
-mod pile;

@@ -6,7 +6,7 @@ use crate::length::Length;
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::outlines::{is_bought, is_turned, on_a_rectangle};
-use crate::rules::tell::{Axis, key, length, the_ground, the_layer, untwinned};
+use crate::rules::tell::{Axis, key, length, the_ground, the_layer};
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -43,18 +43,16 @@ fn placed(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
         // What it is level with or between has its own words.
         Along::With(..) | Along::Midway(..) => None,
         Along::FromLow(border) | Along::FromHigh(border) => {
-            let twinless = untwinned(project, border);
             let border = length(project, border.nm());
             let word = key(axis, along);
-            (!twinless && !border.is_on(ruler)).then(|| {
+            (!border.is_on(ruler)).then(|| {
                 let fact = format!("{border} from the {word} edge of {}", the_ground(design, layer.onto));
                 tell(project, id, &fact, &format!("say `{word}: {}`", neighbours(border, ruler)))
             })
         }
         Along::After(other, gap) | Along::Before(other, gap) => {
-            let twinless = untwinned(project, gap);
             let gap = length(project, gap.nm());
-            (!twinless && !gap.is_on(ruler)).then(|| {
+            (!gap.is_on(ruler)).then(|| {
                 let fact = format!("{gap} {} {}", key(axis, along), the_layer(design, other));
                 tell(project, id, &fact, &format!("say `gap: {}`", neighbours(gap, ruler)))
             })
@@ -79,12 +77,23 @@ fn centred(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     if claimed.is_some_and(|(_, claimed)| *claimed != border) {
         return None;
     }
-    if border.nm() < 0 || border.is_on(ruler) || !room.is_on(ruler) || !extent.is_on(ruler) {
+    // What reaches past an edge is an error of its own, at whichever end it is.
+    if border.nm() < 0
+        || placed.shows(axis.high()) < 0
+        || border.is_on(ruler)
+        || !room.is_on(ruler)
+        || !extent.is_on(ruler)
+    {
         return None;
     }
+    // The nearest widths with a border on the ruler; nothing is made narrower than one mark.
     let less = border.floor_to(ruler);
     let (wider, narrower) = (room - less * 2, room - (less + ruler) * 2);
-    let widths = if less.is_zero() { narrower.to_string() } else { format!("{narrower} or {wider}") };
+    let widths = match (narrower.nm() > 0, less.is_zero()) {
+        (true, true) => narrower.to_string(),
+        (true, false) => format!("{narrower} or {wider}"),
+        (false, _) => wider.to_string(),
+    };
     let fact = format!(
         "{border} shows at the {} and {} of {}",
         axis.low().word(),
@@ -101,9 +110,8 @@ fn gap(project: &Project, id: LayerId, axis: Axis) -> Option<Finding> {
     let layer = design.layer(id);
     let ruler = design.workshop.ruler;
     let (copies, gap) = axis.copies(project, layer);
-    let twinless = untwinned(project, gap);
     let gap = length(project, gap.nm());
-    if twinless || copies < 2 || gap.nm() < 0 || gap.is_on(ruler) {
+    if copies < 2 || gap.nm() < 0 || gap.is_on(ruler) {
         return None;
     }
     let fact = format!("{gap} between two of {}", the_layer(design, id));

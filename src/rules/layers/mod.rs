@@ -5,6 +5,7 @@ pub mod apart_where_they_meet;
 pub mod border_off_the_ruler;
 pub mod border_unlike_claim;
 pub mod covers_another;
+pub mod finer_than_the_hand;
 pub mod hidden_layer;
 pub mod hidden_middle;
 pub mod laid_sideways;

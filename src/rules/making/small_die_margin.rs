@@ -3,7 +3,7 @@
 use crate::design::model::{Design, From, PieceId, PieceKind};
 use crate::diagnostic::{Finding, Severity};
 use crate::project::Project;
-use crate::rules::tell::{length, untwinned};
+use crate::rules::tell::length;
 use crate::rules::{Rule, hand};
 use crate::shape::Making;
 
@@ -34,7 +34,7 @@ fn small(project: &Project, id: PieceId) -> Option<Finding> {
     }
     let least = hand::around_a_shape(project.units());
     let margin = length(project, piece.shape.making.margin());
-    if margin.nm() >= least.nm() || untwinned(project, piece.size.width) {
+    if margin.nm() >= least.nm() {
         return None;
     }
     let blank = piece.blank().in_units(project.units());

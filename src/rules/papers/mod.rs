@@ -1,4 +1,3 @@
 //! Rules about papers as they are bought.
 
 pub mod pad_of_several_sizes;
-pub mod weight_without_grade;

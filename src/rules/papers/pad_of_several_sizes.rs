@@ -5,7 +5,6 @@ use crate::diagnostic::{Finding, Severity};
 use crate::length::Size;
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::untwinned;
 use crate::source::Span;
 
 /// The rule.
@@ -36,9 +35,6 @@ pub(crate) fn is_mixed(paper: &Paper) -> bool {
 fn tell(project: &Project, paper: &str, different: Span, sheets: &[Sheets]) -> Option<Finding> {
     let first = sheets.first()?;
     let odd = sheets.iter().find(|kind| kind.size != first.size)?;
-    if sheets.iter().any(|kind| untwinned(project, kind.size.width)) {
-        return None;
-    }
     let mut sizes: Vec<Size> = Vec::new();
     for kind in sheets {
         if !sizes.contains(&kind.size) {

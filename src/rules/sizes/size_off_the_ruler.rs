@@ -5,7 +5,7 @@ use crate::diagnostic::{Finding, Severity};
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::rules::Rule;
-use crate::rules::tell::{length, untwinned};
+use crate::rules::tell::length;
 use crate::shape::Making;
 use crate::source::Span;
 
@@ -23,7 +23,7 @@ fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
     let ruler = length(project, design.workshop.ruler.nm());
     let mut findings = Vec::new();
-    if let Some(card) = design.card.as_ref().filter(|card| !untwinned(project, card.size.width)) {
+    if let Some(card) = &design.card {
         let size = card.size.in_units(project.units());
         let help = format!("make it {}", nearest(size, ruler));
         findings.extend(off(size, ruler).map(|_| warn("card", card.span, &fact(size, ruler), ruler).help(help)));
@@ -71,7 +71,7 @@ fn at_fault(project: &Project, piece: &Piece, side: Extent, ruler: Length) -> bo
     if piece.stated == Stated::Outright {
         let card = design.card.as_ref().filter(|_| piece.kind == PieceKind::Base).map(|card| card.size);
         let follows = card.is_some_and(|card| off(card, ruler).is_some());
-        return !follows && !untwinned(project, piece.size.width);
+        return !follows;
     }
     let shared = piece.stated.side(side).is_some_and(|relation| {
         matches!(relation.measure, Measure::Part { .. } | Measure::Share { .. })
@@ -83,11 +83,10 @@ fn at_fault(project: &Project, piece: &Piece, side: Extent, ruler: Length) -> bo
     !shared && !follows(project, &piece.stated, side, ruler)
 }
 
-/// Whether what a side leans on is off the ruler, or what it says has no twin.
+/// Whether what a side leans on is off the ruler.
 pub(super) fn follows(project: &Project, stated: &Stated, side: Extent, ruler: Length) -> bool {
     let known = |(of, side)| known(project, of, side);
-    stated.written(side).into_iter().any(|length| untwinned(project, length))
-        || stated.leans_on(side).into_iter().filter_map(known).any(|length| !length.is_on(ruler))
+    stated.leans_on(side).into_iter().filter_map(known).any(|length| !length.is_on(ruler))
 }
 
 /// A side of what is leaned on.
@@ -179,7 +178,7 @@ fn warn(name: &str, span: Span, fact: &str, ruler: Length) -> Finding {
 /// A row that the designer fixes is set by the ruler like any other.
 fn row(project: &Project, paper: &str, row: &FixedRow, ruler: Length) -> Option<Finding> {
     let measure = length(project, row.measure.nm());
-    if untwinned(project, row.measure) || measure.is_on(ruler) {
+    if measure.is_on(ruler) {
         return None;
     }
     let finding = Finding::warning(
@@ -198,9 +197,6 @@ fn row(project: &Project, paper: &str, row: &FixedRow, ruler: Length) -> Option<
 /// Sheets are bought, not cut: their odd sizes only show in what is left over.
 fn sheet(project: &Project, paper: &str, sheets: &Sheets, ruler: Length) -> Option<Finding> {
     let size = sheets.size.in_units(project.units());
-    if untwinned(project, sheets.size.width) {
-        return None;
-    }
     off(size, ruler)?;
     let usable = nearest(size, ruler);
     let usable = Size::new(usable.width.min(size.width), usable.height.min(size.height));

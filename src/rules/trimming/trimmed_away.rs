@@ -35,19 +35,21 @@ fn check(project: &Project) -> Vec<Finding> {
         // The edge it lies beside, and how far it must come back to lie on it with its whole side.
         let (edge, over) = beside(project, id, onto, aslant);
         let back = if aslant { up_to_ruler(project, over) } else { length(project, over) };
+        // Between the copies of a repeat, or where a turned layer leaves a corner free, it is past no edge.
+        let (fact, mend) = if over > 0 {
+            (format!("{back} past the {} edge of {the_target}", edge.word()), format!("lay it {back} further in"))
+        } else {
+            let ruler = design.workshop.ruler;
+            (format!("nothing of it lies on {the_target}"), format!("lay it {ruler} or more over {the_target}"))
+        };
         findings.push(
-            Finding::error(
-                RULE.code,
-                layer.span,
-                format!("trimming leaves nothing of {the_layer}"),
-                format!("{back} past the {} edge of {the_target}", edge.word()),
-            )
-            .also(
-                layer.trim_flush.as_ref().map_or(layer.span, |flush| flush.span),
-                format!("trimmed level with {the_target}"),
-            )
-            .plainly(format!("{the_layer} lies beside {the_target}, so that trimming leaves nothing of it"))
-            .help(format!("lay it {back} further in, or take `trim flush` out")),
+            Finding::error(RULE.code, layer.span, format!("trimming leaves nothing of {the_layer}"), fact)
+                .also(
+                    layer.trim_flush.as_ref().map_or(layer.span, |flush| flush.span),
+                    format!("trimmed level with {the_target}"),
+                )
+                .plainly(format!("{the_layer} lies beside {the_target}, so that trimming leaves nothing of it"))
+                .help(format!("{mend}, or take `trim flush` out")),
         );
     }
     findings

@@ -53,6 +53,12 @@ pub fn title(title: &str, edition: &str, cards: u32, size: Option<Size>, fold: &
     }
 }
 
+/// What an edition has by rule: `Restated by rule: 1/8 in | 3 mm; 4 x 1 in | 101 x 25 mm.`
+#[must_use]
+pub fn restated(pairs: &[String]) -> String {
+    format!("Restated by rule: {}.", pairs.join("; "))
+}
+
 /// What becomes of a paper: `slate: 2 of 2 sheets (8 1/2 x 11 in) give 8 mats and 8 rails; no sheet
 /// to spare.`
 #[must_use]
