@@ -53,7 +53,10 @@ fn a_broken_number_is_led_back() {
             wrong.push(format!("{name}: `{to}` has no mend: {first:#?}"));
             continue;
         }
-        let (_, left) = followed(source, name);
+        // Nothing is left but what the demo has of its own.
+        let own = pipeline::run(&sound, name).findings;
+        let (_, mut left) = followed(source, name);
+        left.retain(|finding| own.iter().all(|own| own.code != finding.code));
         if !loud(&left).is_empty() {
             wrong.push(format!("{name}: `{to}` is left with {:#?}", loud(&left)));
         }
