@@ -20,7 +20,7 @@ const BREAKS: &[(&str, &str, &str, &str)] = &[
     ("kitchen-garden", "bottom: 4 mm", "bottom: 119 mm", "past-the-edge"),
     ("garden-trellis", "left: 1/4 in\n    bottom: 3/8 in", "left: 3 in\n    bottom: 3/8 in", "past-the-edge"),
     ("garden-trellis", "size: 3/8 x 5 1/2 in", "size: 3/8 x 4 in", "short-of-its-edge"),
-    ("eight-gardens", "size: card less 4 mm", "size: card less 4.5 mm", "border-unlike-claim"),
+    ("lantern-row", "gap: 1/4 in | 6 mm", "gap: 1/4 in | 25 mm", "past-the-edge"),
 ];
 
 /// Makes what is told for the first fault, and again until none is left or none has a mend.
