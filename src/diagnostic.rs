@@ -2,6 +2,10 @@
 //!
 //! Takes nothing, gives [`Finding`]. Must never know a terminal: `cli` renders them.
 
+mod edit;
+
+pub use edit::{Certainty, Edit, applied, moved};
+
 use crate::length::Units;
 use crate::source::Span;
 
@@ -57,6 +61,10 @@ pub struct Finding {
     pub plain: Option<String>,
     /// The edition it is about, where a design has two and only one is concerned.
     pub edition: Option<Units>,
+    /// What mends it in the text, all of it together.
+    pub edits: Vec<Edit>,
+    /// How sure it is that the edits are what was meant.
+    pub certainty: Certainty,
     /// Why the designer allows it, where the design says so; never an error.
     pub allowed: Option<String>,
 }
@@ -79,6 +87,8 @@ impl Finding {
             help: None,
             plain: None,
             edition: None,
+            edits: Vec::new(),
+            certainty: Certainty::Likely,
             allowed: None,
         }
     }
@@ -116,6 +126,14 @@ impl Finding {
     #[must_use]
     pub fn plainly(mut self, plain: impl Into<String>) -> Self {
         self.plain = Some(plain.into());
+        self
+    }
+
+    /// With edits that mend it; without any, nothing changes.
+    #[must_use]
+    pub fn edits(mut self, edits: impl IntoIterator<Item = Edit>, certainty: Certainty) -> Self {
+        self.edits = edits.into_iter().collect();
+        self.certainty = if self.edits.is_empty() { Certainty::Likely } else { certainty };
         self
     }
 }

@@ -30,6 +30,13 @@ pub trait Files {
     /// The system's own error; `AlreadyExists` where a file stands.
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()>;
 
+    /// Puts other bytes in the place of a file's, whole: they are written beside it first and moved in one
+    /// step. `old` is what was read; a file that has changed since stays as it is.
+    ///
+    /// # Errors
+    /// The system's own error; that the file is read-only, or was changed meanwhile.
+    fn replace(&mut self, path: &Path, old: &[u8], new: &[u8]) -> io::Result<()>;
+
     /// Puts a folder in place whole: the files (paths relative to it) are written beside it first
     /// and moved in one step; what stood there before is replaced, and stays whole on any failure.
     ///
@@ -80,6 +87,23 @@ impl Files for Disk {
         Ok(())
     }
 
+    fn replace(&mut self, path: &Path, old: &[u8], new: &[u8]) -> io::Result<()> {
+        // A link stays one: what it leads to is replaced.
+        let path = path.canonicalize()?;
+        let rights = path.metadata()?.permissions();
+        if rights.readonly() {
+            return Err(io::Error::other("it is read-only"));
+        }
+        let mut file = tempfile::NamedTempFile::new_in(parent_of(&path))?;
+        io::Write::write_all(&mut file, new)?;
+        file.as_file().set_permissions(rights)?;
+        if self.read(&path, old.len() as u64).ok().as_deref() != Some(old) {
+            return Err(changed());
+        }
+        file.persist(&path).map_err(|error| error.error)?;
+        Ok(())
+    }
+
     fn replace_folder(&mut self, folder: &Path, files: &BTreeMap<PathBuf, Vec<u8>>) -> io::Result<()> {
         let parent = parent_of(folder);
         std::fs::create_dir_all(parent)?;
@@ -109,6 +133,10 @@ impl Files for Disk {
         let _ = new.keep();
         Ok(())
     }
+}
+
+fn changed() -> io::Error {
+    io::Error::other("it was changed meanwhile; try again")
 }
 
 /// Whether a name only leads on from where it starts.
@@ -184,6 +212,15 @@ impl Files for Memory {
         Ok(())
     }
 
+    fn replace(&mut self, path: &Path, old: &[u8], new: &[u8]) -> io::Result<()> {
+        let bytes = self.files.get_mut(path).ok_or_else(|| io::Error::from(io::ErrorKind::NotFound))?;
+        if bytes.as_slice() != old {
+            return Err(changed());
+        }
+        *bytes = new.to_vec();
+        Ok(())
+    }
+
     fn replace_folder(&mut self, folder: &Path, files: &BTreeMap<PathBuf, Vec<u8>>) -> io::Result<()> {
         self.files.retain(|path, _| !path.starts_with(folder));
         for (path, bytes) in files {
@@ -226,6 +263,24 @@ mod tests {
         assert!(disk.replace_folder(&folder, &broken).is_err());
         assert_eq!(std::fs::read_to_string(folder.join("deep/a.txt")).unwrap(), "one");
         assert_eq!(std::fs::read_dir(home.path()).unwrap().count(), 1);
+    }
+
+    #[test]
+    fn a_file_is_replaced_where_it_is_still_as_it_was_read() {
+        let home = tempfile::tempdir().unwrap();
+        let path = home.path().join("kite.yaml");
+        std::fs::write(&path, "one").unwrap();
+        let mut disk = Disk;
+        disk.replace(&path, b"one", b"two").unwrap();
+        assert!(disk.replace(&path, b"one", b"three").is_err(), "it has changed");
+        assert_eq!(std::fs::read_to_string(&path).unwrap(), "two");
+        let mut rights = path.metadata().unwrap().permissions();
+        rights.set_readonly(true);
+        std::fs::set_permissions(&path, rights).unwrap();
+        assert_eq!(disk.replace(&path, b"two", b"three").unwrap_err().to_string(), "it is read-only");
+        assert_eq!(std::fs::read_to_string(&path).unwrap(), "two");
+        assert!(path.metadata().unwrap().permissions().readonly());
+        assert_eq!(std::fs::read_dir(home.path()).unwrap().count(), 1, "nothing is left beside it");
     }
 
     #[test]

@@ -6,10 +6,12 @@
 //! 1 in = 25.4 mm exactly (international yard and pound agreement of 1959), so 1/64 in is
 //! 396 875 nm, 0.001 in is 25 400 nm and 0.01 mm is 10 000 nm, all whole numbers.
 
+mod find;
 mod parse;
 mod print;
 
-pub use parse::{LengthError, LengthFault, parse_length, parse_size};
+pub use find::{Found, lengths_in};
+pub use parse::{Instead, LengthError, LengthFault, parse_length, parse_size};
 pub use print::fraction;
 
 use std::cmp::Ordering;

@@ -28,8 +28,10 @@ pub mod rules;
 pub mod drawing;
 pub mod readback;
 
-pub mod handout;
 pub mod pipeline;
+
+pub mod handout;
+pub mod mend;
 pub mod preview;
 
 pub mod edition;

@@ -135,15 +135,20 @@ pub fn run(source: &Source, stem: &str) -> Outcome {
 /// The same, with an edition in the units of `also` where the design asks for none.
 #[must_use]
 pub fn run_also(source: &Source, stem: &str, also: Option<Units>) -> Outcome {
-    let Settled { designs, mut found } = settle(source, stem, also);
+    run_settled(settle(source, stem, also), |design| (search::plan(design), others(design)))
+}
+
+/// The stages after reading; `plan` gives the plan of a design, and what comes of other sheets.
+pub(crate) fn run_settled(settled: Settled, mut plan: impl FnMut(&Design) -> (CutPlan, Vec<Other>)) -> Outcome {
+    let Settled { designs, mut found } = settled;
     let made_in = found.first().map(|edition| edition.units);
     let mut editions: Vec<Project> = Vec::new();
     for design in &designs {
         let units = design.units;
-        let plan = search::plan(design);
+        let (plan, others) = plan(design);
         let first = editions.first().filter(|first| made_in == Some(first.units()));
         let first = first.map(|first| Totals::of(&first.plan));
-        let (project, findings) = finish_beside(design.clone(), plan, first);
+        let (project, findings) = finish_beside(design.clone(), plan, others, first);
         if let Some(edition) = found.iter_mut().find(|edition| edition.units == units) {
             edition.findings.extend(findings);
         }
@@ -165,14 +170,19 @@ fn sort(findings: &mut [Finding]) {
 /// The stages after a plan, and what the rules find.
 #[must_use]
 pub fn finish(design: Design, plan: CutPlan) -> (Project, Vec<Finding>) {
-    finish_beside(design, plan, None)
+    let others = others(&design);
+    finish_beside(design, plan, others, None)
 }
 
 /// The same beside the edition that the design is made in.
-fn finish_beside(design: Design, plan: CutPlan, made_in: Option<Totals>) -> (Project, Vec<Finding>) {
+fn finish_beside(
+    design: Design,
+    plan: CutPlan,
+    others: Vec<Other>,
+    made_in: Option<Totals>,
+) -> (Project, Vec<Finding>) {
     let layout = place(&design);
     let steps = sequence(&design, &plan);
-    let others = others(&design);
     let made = made(&design, &layout);
     let project = Project { design, layout, made, plan, steps, others, made_in };
     let findings = rules::check(&project);

@@ -27,6 +27,18 @@ impl Span {
         self.start..self.end
     }
 
+    /// Whether there is nothing between its ends.
+    #[must_use]
+    pub const fn is_empty(self) -> bool {
+        self.start >= self.end
+    }
+
+    /// Whether another span lies in it, ends included.
+    #[must_use]
+    pub const fn holds(self, other: Self) -> bool {
+        self.start <= other.start && other.end <= self.end
+    }
+
     /// The smallest span that holds both.
     #[must_use]
     pub fn to(self, other: Self) -> Self {
@@ -74,6 +86,12 @@ impl Source {
         let text = text.into();
         let lines = std::iter::once(0).chain(text.match_indices('\n').map(|(at, _)| at + 1)).collect();
         Self { name: name.into(), text, lines, beside: BTreeMap::new() }
+    }
+
+    /// Another text in the place of this one, with the same name and the same files beside it.
+    #[must_use]
+    pub fn with_text(&self, text: impl Into<String>) -> Self {
+        Self { beside: self.beside.clone(), ..Self::new(self.name.clone(), text) }
     }
 
     /// The same with a file that the text names: its bytes, or why they could not be read.

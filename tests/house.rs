@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 22] = [
+const PLACES: [&str; 23] = [
     "length",
     "source",
     "files",
@@ -25,6 +25,7 @@ const PLACES: [&str; 22] = [
     "drawing",
     "readback",
     "pipeline",
+    "mend",
     "handout",
     "preview",
     "edition",

@@ -6,6 +6,7 @@ mod flow;
 mod geometry;
 mod handout;
 mod house;
+mod mends;
 mod mutants;
 mod other_ways;
 mod paper;

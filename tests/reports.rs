@@ -9,7 +9,7 @@ mod kite;
 mod laws;
 mod making;
 mod outlines;
-mod pages;
+pub(crate) mod pages;
 mod papers;
 mod readback;
 mod registry;

@@ -51,6 +51,9 @@ pub(super) struct Check {
     /// Say each finding in two plain sentences
     #[arg(long, conflicts_with = "format")]
     pub(super) plain: bool,
+    /// Write the edits that are certain into the files, show them, and report what is left
+    #[arg(long)]
+    pub(super) mend: bool,
     /// Show every finding, allowed ones too, in the order of the file, and not only the three worst
     #[arg(long)]
     pub(super) all: bool,

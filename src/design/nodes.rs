@@ -6,6 +6,7 @@
 mod clean;
 mod raw;
 mod surprise;
+mod tabs;
 
 use crate::diagnostic::Finding;
 use crate::source::{Source, Span, Spanned};
@@ -303,6 +304,8 @@ mod tests {
             ("say:\n  - Fold: then: glue\n", "yaml-surprise", "then: glue"),
             ("a:\n\tb: c\n", "yaml-surprise", "\t"),
             ("a: b\n\tc: d\n", "yaml-surprise", "\t"),
+            ("a: b\nc:8\ndd:8\ne: f\n", "not-yaml", "\n"),
+            ("a: b\ncards:8\ne: f\n", "yaml-surprise", "cards:"),
             ("a: \"x\" y\n", "yaml-surprise", "\"x\" y"),
             ("a: *b\n", "yaml-surprise", "*b"),
             ("a: @x # why\n", "yaml-surprise", "@x"),

@@ -114,6 +114,7 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
         asked.push(units);
     }
     let mut desk = Desk::new(source, units, asked);
+    desk.written_in = units::units_written(root);
     let mut design = whole(&mut desk, root, stem);
     let (mut findings, heard, mut restated) = (desk.findings, desk.heard, desk.restated);
     restated.sort_by_key(|restated| restated.span);

@@ -22,6 +22,19 @@ pub struct LengthError {
     pub fault: String,
     /// How to mend it, an imperative sentence with a number in it.
     pub help: String,
+    /// What to write in the place of one part of the text, where that is known.
+    pub instead: Option<Instead>,
+}
+
+/// One part of a text that is no length, and what to write in its place.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Instead {
+    /// What was typed.
+    pub typed: String,
+    /// What to write.
+    pub with: &'static str,
+    /// Whether nothing else can have been meant.
+    pub certain: bool,
 }
 
 impl LengthError {
@@ -35,7 +48,7 @@ impl LengthError {
     }
 
     fn bad(fault: impl Into<String>, help: impl Into<String>) -> Self {
-        Self { kind: LengthFault::BadLength, fault: fault.into(), help: help.into() }
+        Self { kind: LengthFault::BadLength, fault: fault.into(), help: help.into(), instead: None }
     }
 
     fn no_unit(number: &str) -> Self {
@@ -43,6 +56,7 @@ impl LengthError {
             kind: LengthFault::MissingUnit,
             fault: format!("`{number}` has no unit"),
             help: format!("say `{number} in` or `{number} mm`"),
+            instead: None,
         }
     }
 }
@@ -139,14 +153,53 @@ fn take_length(text: &str) -> Result<(Number, Option<Unit>), LengthError> {
         "cm" | "cm." | "centimetre" | "centimetres" | "centimeter" | "centimeters" => {
             Ok((number, Some(Unit::Centimetre)))
         }
-        other if other.starts_with(',') => Err(LengthError::bad(
-            format!("`{}` has a comma in its number", shown(text)),
-            "write a point, such as `10.5 cm`",
-        )),
-        _ => Err(LengthError::bad(
-            format!("`{}` is not a unit of length here", shown(unit)),
-            "say it in `in`, `mm` or `cm`, such as `4 1/4 in` or `108 mm`",
-        )),
+        other if other.starts_with(',') => Err(LengthError {
+            instead: point(text, other),
+            ..LengthError::bad(
+                format!("`{}` has a comma in its number", shown(text)),
+                "write a point, such as `10.5 cm`",
+            )
+        }),
+        other => Err(misspelt(unit, other)),
+    }
+}
+
+/// A point in place of a comma, where one or two digits follow it: three may be thousands.
+fn point(text: &str, behind: &str) -> Option<Instead> {
+    let digits = behind[1..].bytes().take_while(u8::is_ascii_digit).count();
+    let one = text.matches(',').count() == 1;
+    (one && digits > 0).then(|| Instead { typed: ",".to_owned(), with: ".", certain: digits < 3 })
+}
+
+/// The units that are spelt out, and what is written for them.
+const SPELT: [(&str, &str); 8] = [
+    ("inch", "in"),
+    ("inches", "in"),
+    ("millimetre", "mm"),
+    ("millimetres", "mm"),
+    ("centimetre", "cm"),
+    ("centimetres", "cm"),
+    ("millimeter", "mm"),
+    ("centimeter", "cm"),
+];
+
+/// An unknown unit, with the known one that it is a slip of: one letter too many, too few, wrong or
+/// exchanged. Units of two letters are too near to each other to guess.
+fn misspelt(unit: &str, lower: &str) -> LengthError {
+    let near = if lower.len() > 20 {
+        None
+    } else if matches!(lower, "ins" | "ins." | "inc" | "inch.") {
+        Some("in")
+    } else {
+        SPELT.iter().find(|(word, _)| lower.len() > 3 && strsim::osa_distance(lower, word) == 1).map(|(_, sign)| *sign)
+    };
+    let help = match near {
+        Some(sign) => format!("write `{sign}`, 1 of `in`, `mm` and `cm`"),
+        None => "say it in `in`, `mm` or `cm`, such as `4 1/4 in` or `108 mm`".to_owned(),
+    };
+    LengthError {
+        instead: near.map(|with| Instead { typed: unit.to_owned(), with, certain: true }),
+        ..LengthError::bad(format!("`{}` is not a unit of length here", shown(unit)), help)
     }
 }
 
@@ -261,7 +314,7 @@ fn exact(number: Number, unit: Unit, text: &str) -> Result<Length, LengthError> 
 }
 
 /// The fractions that have a sign of their own.
-const fn vulgar(sign: char) -> Option<(i64, i64)> {
+pub(super) const fn vulgar(sign: char) -> Option<(i64, i64)> {
     Some(match sign {
         '¼' => (1, 4),
         '½' => (1, 2),

@@ -42,6 +42,12 @@ impl Length {
         })
     }
 
+    /// The number alone, in the unit that it was written in: `3 3/4`, `94`, `9.4`.
+    #[must_use]
+    pub fn own_number(self) -> String {
+        self.number_in(self.unit())
+    }
+
     fn number_in(self, unit: Unit) -> String {
         let sign = if self.nm() < 0 { "-" } else { "" };
         let nm = self.nm().abs();

@@ -6,18 +6,19 @@ use super::shown::stands_at;
 use std::path::Path;
 use trimwright::cli::report;
 use trimwright::diagnostic::Severity;
+use trimwright::mend;
 use trimwright::pipeline;
 use trimwright::rules::{REGISTRY, Rule};
 use trimwright::source::Source;
 
 /// A fenced block of a page: what follows the backticks, the text, and where the text stands.
-struct Block<'a> {
-    kind: &'a str,
-    text: &'a str,
+pub(crate) struct Block<'a> {
+    pub(crate) kind: &'a str,
+    pub(crate) text: &'a str,
     start: usize,
 }
 
-fn blocks(page: &str) -> Vec<Block<'_>> {
+pub(crate) fn blocks(page: &str) -> Vec<Block<'_>> {
     let mut blocks = Vec::new();
     let mut open: Option<(&str, usize)> = None;
     let mut at = 0;
@@ -38,7 +39,7 @@ fn blocks(page: &str) -> Vec<Block<'_>> {
 }
 
 /// A design of a page; drawings of the page, `svg leaf.svg`, lie beside it.
-fn source(rule: &Rule, text: &str) -> Source {
+pub(crate) fn source(rule: &Rule, text: &str) -> Source {
     let drawings =
         blocks(rule.page).into_iter().filter_map(|block| Some((block.kind.strip_prefix("svg ")?, block.text)));
     drawings.fold(Source::new("design.yaml", text), |source, (name, text)| {
@@ -54,7 +55,8 @@ fn renewed(rule: &Rule) -> String {
     for pair in blocks.windows(2) {
         if pair[0].kind == "yaml fails" && pair[1].kind == "text" {
             let source = source(rule, pair[0].text);
-            let report = report::text(&source, &pipeline::run(&source, "design").findings, false);
+            let outcome = mend::suggest(&source, "design", pipeline::run(&source, "design"));
+            let report = report::text(&source, &outcome.findings, false);
             page.push_str(&rule.page[done..pair[1].start]);
             page.push_str(&report);
             done = pair[1].start + pair[1].text.len();

@@ -233,6 +233,7 @@ fn json_keeps_its_shape() {
         "end_column",
         "labels",
         "help",
+        "edits",
         "allowed",
     ];
     wanted.sort_unstable();
@@ -252,6 +253,7 @@ fn json_keeps_its_shape() {
                 {"message": "the card is this wide", "line": 7, "column": 9, "end_line": 7, "end_column": 14},
             ],
             "help": "make it 4 1/8 in or narrower, or say `trim flush: card`",
+            "edits": [],
             "allowed": null,
         })
     );

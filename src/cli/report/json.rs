@@ -1,12 +1,16 @@
 //! The report for other programs, version 0.
 //!
 //! `{version, findings: [{code, severity, message, file, line, column, end_line, end_column,
-//! labels, help, allowed}]}`; `allowed` is the reason that the design gives, or null. Lines and columns are 1-based, columns count characters, the end is the first
+//! labels, help, edits, allowed}]}`; `allowed` is the reason that the design gives, or null. Lines and columns are 1-based, columns count characters, the end is the first
 //! character after the place. `labels` holds the other places in the same form, each
-//! `{message, line, column, end_line, end_column}`, the finding's own fact first.
+//! `{message, line, column, end_line, end_column}`, the finding's own fact first. `edits` mend the finding
+//! when all of them are made, each `{line, column, end_line, end_column, from, to, with, certain}`: bytes
+//! `from` up to `to` of the file go out, `with` comes in. With `--mend` there is also `mended:
+//! [{file, line, before, after}]`.
 
 use super::told;
-use crate::diagnostic::{Finding, Label};
+use crate::diagnostic::{Certainty, Edit, Finding, Label};
+use crate::mend::Change;
 use crate::source::Source;
 use serde_json::{Value, json};
 
@@ -34,8 +38,30 @@ fn one(source: &Source, finding: &Finding) -> Value {
         "end_column": end.column,
         "labels": labels,
         "help": finding.help,
+        "edits": finding.edits.iter().map(|edit| change(source, edit, finding.certainty)).collect::<Vec<_>>(),
         "allowed": finding.allowed,
     })
+}
+
+fn change(source: &Source, edit: &Edit, certainty: Certainty) -> Value {
+    let (start, end) = (source.position(edit.span.start), source.position(edit.span.end));
+    json!({
+        "line": start.line,
+        "column": start.column,
+        "end_line": end.line,
+        "end_column": end.column,
+        "from": edit.span.start,
+        "to": edit.span.end,
+        "with": edit.with,
+        "certain": certainty == Certainty::Certain,
+    })
+}
+
+/// The lines that were mended, file by file.
+#[must_use]
+pub fn mended(files: &[(String, Vec<Change>)]) -> Value {
+    let one = |(name, change): (&String, &Change)| json!({ "file": name, "line": change.line, "before": change.before, "after": change.after });
+    files.iter().flat_map(|(name, changes)| changes.iter().map(move |change| one((name, change)))).collect()
 }
 
 fn place(source: &Source, label: &Label) -> Value {

@@ -4,7 +4,7 @@
 //! however large the file is.
 
 use crate::diagnostic::{Finding, Label};
-use crate::source::Source;
+use crate::source::{Source, Span};
 use std::collections::BTreeMap;
 use std::ops::Range;
 
@@ -41,10 +41,15 @@ struct Shown {
 /// The lines of a finding. A place over several lines is marked on its first one; a place that
 /// lies outside a line cut short is left to the other forms of the report.
 pub(super) fn lines<'a>(source: &Source, finding: &'a Finding) -> Lines<'a> {
-    let places: Vec<(&Label, Range<usize>, usize)> = std::iter::once(&finding.primary)
-        .chain(&finding.others)
-        .map(|label| {
-            let at = on_one_line(source.text(), label.span.start, label.span.end);
+    let labels = std::iter::once(&finding.primary).chain(&finding.others);
+    lines_of(source, labels.map(|Label { span, text }| (*span, text.as_str())))
+}
+
+/// The lines of places, the primary one first, each with what is said there.
+pub(super) fn lines_of<'a>(source: &Source, places: impl Iterator<Item = (Span, &'a str)>) -> Lines<'a> {
+    let places: Vec<(&str, Range<usize>, usize)> = places
+        .map(|(span, label)| {
+            let at = on_one_line(source.text(), span.start, span.end);
             let line = source.position(at.start).line;
             (label, at, line)
         })
@@ -77,7 +82,7 @@ pub(super) fn lines<'a>(source: &Source, finding: &'a Finding) -> Lines<'a> {
             continue;
         };
         let inside = |byte: usize| shown.start + byte.min(shown.bytes.end) - shown.bytes.start;
-        marks.push(Mark { at: inside(at.start)..inside(at.end), label: &label.text, primary: n == 0 });
+        marks.push(Mark { at: inside(at.start)..inside(at.end), label, primary: n == 0 });
     }
     Lines { text, first, marks }
 }

@@ -3,12 +3,14 @@
 //! Takes findings and the source they stand in, gives text or JSON. Must never know a rule: what a
 //! finding says was decided where it was raised.
 
+mod changes;
 mod json;
 mod lines;
 mod plain;
 mod text;
 
-pub use json::json;
+pub use changes::changes;
+pub use json::{json, mended};
 pub use plain::plain;
 pub use text::text;
 

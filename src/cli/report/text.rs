@@ -1,13 +1,15 @@
 //! The report for a terminal: each finding with its lines of the file.
 
-use super::lines::{Mark, lines};
+use super::lines::{Mark, lines, lines_of};
 use super::{tame, told};
-use crate::diagnostic::{Finding, Severity};
+use crate::diagnostic::{Edit, Finding, Severity};
 use crate::source::Source;
-use annotate_snippets::{Annotation, AnnotationKind, Level, Origin, Renderer, Snippet};
+use annotate_snippets::{Annotation, AnnotationKind, Level, Origin, Patch, Renderer, Snippet};
 
 /// The most findings that are shown: nobody mends more at once, and a hostile file has thousands.
 const MOST: usize = 500;
+/// The most edits of a finding that are shown.
+const MOST_EDITS: usize = 4;
 
 /// Every finding in the order given, an empty line between two, ending with a line break.
 /// Nothing at all where there are none. Past 500 only their number is said.
@@ -36,10 +38,33 @@ fn one(source: &Source, finding: &Finding, renderer: &Renderer) -> String {
     if let Some(help) = &finding.help {
         group = group.element(Level::HELP.message(tame(help)));
     }
+    if let Some(patches) = patches(source, finding) {
+        group = group.element(patches);
+    }
     if let Some(reason) = &finding.allowed {
         group = group.element(Level::NOTE.message(format!("allowed: {}", tame(reason))));
     }
     tighten(&renderer.render(&[group]))
+}
+
+/// The edits as the lines that go out and come in; none where they are many, or stand in a line that is too
+/// long to be shown whole.
+fn patches(source: &Source, finding: &Finding) -> Option<Snippet<'static, Patch<'static>>> {
+    let mut edits: Vec<&Edit> = finding.edits.iter().collect();
+    edits.sort_by_key(|edit| edit.span);
+    if edits.is_empty() || edits.len() > MOST_EDITS {
+        return None;
+    }
+    let shown = lines_of(source, edits.iter().map(|edit| (edit.span, "")));
+    let whole = shown.marks.len() == edits.len()
+        && shown
+            .marks
+            .iter()
+            .zip(&edits)
+            .all(|(mark, edit)| shown.text.get(mark.at.clone()) == Some(source.slice(edit.span)));
+    let patches: Vec<Patch<'static>> =
+        shown.marks.iter().zip(&edits).map(|(mark, edit)| Patch::new(mark.at.clone(), tame(&edit.with))).collect();
+    whole.then(|| Snippet::source(shown.text).line_start(shown.first).patches(patches))
 }
 
 fn mark<'a>(mark: &Mark<'_>) -> Annotation<'a> {

@@ -4,7 +4,8 @@
 
 use super::clean::Clean;
 use super::raw::{DEEPEST, MOST_VALUES, bytes};
-use crate::diagnostic::Finding;
+use super::tabs;
+use crate::diagnostic::{Certainty, Edit, Finding};
 use crate::source::Span;
 use serde_yaml::{Error, Location};
 
@@ -23,6 +24,7 @@ pub(super) fn explain(error: &Error, clean: &Clean) -> Finding {
     let on = |(start, end): (usize, usize)| (&text[start..end], start);
     let slips = [Some(line), before, after].into_iter().flatten().map(on);
     let found = surprise(on(line).0, line.0, clean)
+        .or_else(|| no_space(clean, [Some(line), before, after]))
         .or_else(|| slips.into_iter().find_map(|(line, start)| tab(line, start, clean)))
         .or_else(|| before.map(on).and_then(|(line, start)| surprise(line, start, clean)));
     if let Some(finding) = found {
@@ -53,6 +55,30 @@ pub(super) fn explain(error: &Error, clean: &Clean) -> Finding {
         .plainly(format!("The file cannot be read from here on: {says}."))
 }
 
+/// A key with its value right behind the colon, `cards:8`, on one of these lines, where a space is all that
+/// the file lacks there.
+fn no_space(clean: &Clean, lines: [Option<(usize, usize)>; 3]) -> Option<Finding> {
+    let text = clean.text();
+    lines.into_iter().flatten().find_map(|(start, end)| {
+        let line = &text[start..end];
+        let indent = line.len() - line.trim_start_matches([' ', '-']).len();
+        let key = line[indent..].find(|sign: char| !(sign.is_alphanumeric() || matches!(sign, ' ' | '-')))?;
+        let colon = indent + key;
+        let value = line[colon..].strip_prefix(':').filter(|value| value.starts_with(char::is_alphanumeric))?;
+        let with_space = format!("{} {}", &text[..=start + colon], &text[start + colon + 1..]);
+        let later = |error: &Error| error.location().is_some_and(|location| offset(&with_space, &location) > end + 1);
+        let mends = super::raw::parse(&with_space).map_or_else(|error| later(error.without_snippet()), |_| true);
+        let at = clean.original(start + colon);
+        let (key, span) = (line[indent..colon].trim(), Span::new(clean.original(start + indent), at + 1));
+        (key.len() > 1 && mends).then(|| {
+            Finding::error("yaml-surprise", span, format!("no space stands behind `{key}:`"), "not taken for a key")
+                .help(format!("put 1 space behind the colon: `{key}: {}`", value.chars().take(60).collect::<String>()))
+                .plainly(format!("A space is missing behind {key} and its colon."))
+                .edits([Edit::put_in(at + 1, " ")], Certainty::Certain)
+        })
+    })
+}
+
 fn counted(spaces: usize) -> String {
     if spaces == 1 { "1 space".to_owned() } else { format!("{spaces} spaces") }
 }
@@ -62,10 +88,14 @@ fn tab(line: &str, start: usize, clean: &Clean) -> Option<Finding> {
     let indent = line.len() - line.trim_start_matches([' ', '\t']).len();
     let tab = line[..indent].find('\t')?;
     let span = Span::new(clean.original(start + tab), clean.original(start + tab + 1));
+    let spaces = tabs::in_spaces(clean);
+    let width = spaces.as_ref().map_or(2, |spaces| spaces.width);
+    let certainty = Certainty::when(spaces.as_ref().is_some_and(|spaces| spaces.certain));
     Some(
         Finding::error("yaml-surprise", span, "a tab stands in front of the text", "a tab")
-            .help("put 2 spaces in place of each tab")
-            .plainly("YAML does not take a tab in front of a line; only spaces count."),
+            .help(format!("put {width} spaces in place of each tab"))
+            .plainly("YAML does not take a tab in front of a line; only spaces count.")
+            .edits(spaces.map(|spaces| spaces.edits).unwrap_or_default(), certainty),
     )
 }
 
@@ -125,7 +155,8 @@ fn surprise(line: &str, start: usize, clean: &Clean) -> Option<Finding> {
         return Some(
             Finding::error("yaml-surprise", span, "text goes on behind the closing quote", "the quotes end too early")
                 .help(format!("put 1 pair of single quotes round it all: `'{}'`", shown(value)))
-                .plainly("A text in quotes ends at the second quote, and more stands behind it."),
+                .plainly("A text in quotes ends at the second quote, and more stands behind it.")
+                .edits(round(value, span, "'"), Certainty::Likely),
         );
     }
     if matches!(first, '{' | '[' | '|' | '>') {
@@ -136,6 +167,11 @@ fn surprise(line: &str, start: usize, clean: &Clean) -> Option<Finding> {
         let text = value.trim_matches(['\u{201c}', '\u{201d}', '\u{201e}', '\u{2018}', '\u{2019}']);
         let finding =
             Finding::error("yaml-surprise", span, "a second colon stands in the text", "taken for a key and its value");
+        let edits = if curly && !text.contains(['"', '\\']) {
+            vec![Edit::new(span, format!("\"{text}\""))]
+        } else {
+            Edit::quotes(value, span)
+        };
         return Some(
             finding
                 .help(if curly {
@@ -143,7 +179,8 @@ fn surprise(line: &str, start: usize, clean: &Clean) -> Option<Finding> {
                 } else {
                     format!("put 1 pair of quotes round it: `\"{}\"`", shown(text))
                 })
-                .plainly("A colon with a space behind it starts a new value, so a text that holds one needs quotes."),
+                .plainly("A colon with a space behind it starts a new value, so a text that holds one needs quotes.")
+                .edits(edits, Certainty::Certain),
         );
     }
     if matches!(first, '*' | '&' | '!' | '%' | '@' | '`') {
@@ -155,10 +192,19 @@ fn surprise(line: &str, start: usize, clean: &Clean) -> Option<Finding> {
                 "not taken for text",
             )
             .help(format!("put 1 pair of quotes round it: `\"{}\"`", shown(value)))
-            .plainly(format!("A text that starts with {first} needs quotes.")),
+            .plainly(format!("A text that starts with {first} needs quotes."))
+            .edits(Edit::quotes(value, span), Certainty::when(matches!(first, '@' | '%' | '`'))),
         );
     }
     None
+}
+
+/// One kind of quotes round a text that holds none of it.
+fn round(text: &str, span: Span, quote: &str) -> Vec<Edit> {
+    if text.contains(quote) {
+        return Vec::new();
+    }
+    vec![Edit::put_in(span.start, quote), Edit::put_in(span.end, quote)]
 }
 
 /// Where the value behind `- ` and `key: ` starts on a line, the value without its comment, and

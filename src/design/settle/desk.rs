@@ -4,12 +4,12 @@
 
 use crate::design::nodes::{Map, Node};
 use crate::design::restate::Restated;
-use crate::diagnostic::Finding;
-use crate::length::{Length, Size, Units};
+use crate::diagnostic::{Certainty, Edit, Finding};
+use crate::length::{Length, Size, Unit, Units};
 use crate::source::{Source, Span, Spanned};
 
 use super::heard::Heard;
-use super::names::{listed, tidy};
+use super::names::{is_sure, listed, tidy};
 
 /// The findings so far and what every part needs to know.
 pub(super) struct Desk<'a> {
@@ -29,6 +29,10 @@ pub(super) struct Desk<'a> {
     cut_off: Vec<Span>,
     /// The fixed words met so far.
     pub(super) heard: Heard,
+    /// The units that the lengths of the design are written in.
+    pub(super) written_in: Vec<Unit>,
+    /// In a half of a pair: the system that the other half leaves for it, where that one has a length.
+    pub(super) left_over: Option<Option<Units>>,
 }
 
 /// A value and the key or list item that it stands at.
@@ -86,6 +90,8 @@ impl<'a> Desk<'a> {
             card: None,
             cut_off: Vec::new(),
             heard: Heard::default(),
+            written_in: Vec::new(),
+            left_over: None,
         }
     }
 
@@ -134,7 +140,7 @@ impl<'a> Desk<'a> {
                 },
                 None if name.is_empty() => self.nameless(key.span),
                 None if self.is_cut_off(map, entry) => self.comma(map, entry),
-                None => self.unknown_key(&what, &name, key.span, known),
+                None => self.unknown_key(&what, &name, key.span, known, map),
             }
         }
         Some(Fields { what, span, found })
@@ -198,6 +204,9 @@ impl<'a> Desk<'a> {
         }
         self.cut_off.push(text.span);
         let whole: String = format!("{}, {}", text.text, parts.join(", ")).chars().take(80).collect();
+        let last = &map.entries[place + parts.len() - 1].0;
+        let typed = Span::new(text.span.start, last.span.end);
+        let edits = Edit::quotes(self.source.slice(typed), typed);
         self.note(
             Finding::error(
                 "yaml-surprise",
@@ -206,7 +215,8 @@ impl<'a> Desk<'a> {
                 "taken for a key of its own",
             )
             .help(format!("put 1 pair of quotes round the whole text: `\"{whole}\"`"))
-            .plainly("Between { and } a comma starts a new value, so a text that holds one needs quotes."),
+            .plainly("Between { and } a comma starts a new value, so a text that holds one needs quotes.")
+            .edits(edits, Certainty::Certain),
         );
     }
 
@@ -218,8 +228,13 @@ impl<'a> Desk<'a> {
         );
     }
 
-    fn unknown_key(&mut self, what: &str, name: &str, span: Span, known: &[&'static str]) {
-        let (label, help) = match self.nearest(name, known) {
+    fn unknown_key(&mut self, what: &str, name: &str, span: Span, known: &[&'static str], map: &Map) {
+        let near = self.nearest(name, known);
+        // A key that stands there already is not meant again.
+        let free = near.filter(|near| map.entries.iter().all(|(key, _)| tidy(&key.value) != *near));
+        let edit = free.and_then(|near| self.in_place_of(name, span, near));
+        let sure = near.is_some_and(|near| is_sure(name, near, known, false));
+        let (label, help) = match near {
             Some(near) => {
                 (format!("not a key of {what}"), format!("write `{near}`, the nearest of {} keys", known.len()))
             }
@@ -228,7 +243,8 @@ impl<'a> Desk<'a> {
         self.note(
             Finding::error("unknown-key", span, format!("`{name}` is not known here"), label)
                 .help(help)
-                .plainly(format!("Nothing called \"{name}\" can be said about {what}.")),
+                .plainly(format!("Nothing called \"{name}\" can be said about {what}."))
+                .edits(edit, Certainty::when(sure)),
         );
     }
 

@@ -6,7 +6,7 @@ use super::text::Text;
 use crate::design::model::{Fold, Month, PaperId, Workshop};
 use crate::design::nodes::Node;
 use crate::design::restate::Role;
-use crate::diagnostic::Finding;
+use crate::diagnostic::{Certainty, Finding};
 use crate::length::{Length, Size};
 use crate::source::{Span, Spanned};
 
@@ -36,10 +36,17 @@ impl<'a> Desk<'a> {
             Some(_) => "years run from 1900 to 9999",
             None => "not a year and a month",
         };
+        let meant = month_meant(text.value);
+        let help = match &meant {
+            Some(meant) => format!("write `{meant}`: the year, a hyphen and the month in 2 digits"),
+            None => "write the year, a hyphen and the month in 2 digits, such as `2026-11`".to_owned(),
+        };
+        let edit = meant.and_then(|meant| self.in_place_of(text.value, text.span, &meant));
         self.note(
             Finding::error("bad-month", text.span, format!("`{}` is not a month", text.value), label)
-                .help("write the year, a hyphen and the month in 2 digits, such as `2026-11`")
-                .plainly(format!("\"{}\" is not a month such as 2026-11.", text.value)),
+                .help(help)
+                .plainly(format!("\"{}\" is not a month such as 2026-11.", text.value))
+                .edits(edit, Certainty::Certain),
         );
         None
     }
@@ -141,5 +148,58 @@ impl<'a> Desk<'a> {
             self.declared(text, papers, &[]).map(|paper| Spanned::new(PaperId(paper), text.span))
         });
         Some(CardDraft { size, fold, from, span: field.key })
+    }
+}
+
+const MONTHS: [&str; 12] = [
+    "january",
+    "february",
+    "march",
+    "april",
+    "may",
+    "june",
+    "july",
+    "august",
+    "september",
+    "october",
+    "november",
+    "december",
+];
+
+/// The month that another form can only mean: `2026-5`, `2026/05`, `5.2026`, `May 2026`, `2026, Sept.`. A
+/// year has four digits, so that nothing can be taken for it; a day is not left out.
+fn month_meant(typed: &str) -> Option<String> {
+    let parts: Vec<&str> = typed.split(|sign: char| !sign.is_alphanumeric()).filter(|part| !part.is_empty()).collect();
+    let &[first, second] = parts.as_slice() else { return None };
+    let year = |part: &str| part.parse::<u16>().ok().filter(|year| part.len() == 4 && (1900..=9999).contains(year));
+    let (year, month) = match (year(first), year(second)) {
+        (Some(year), None) => (year, second),
+        (None, Some(year)) => (year, first),
+        _ => return None,
+    };
+    let lower = month.to_lowercase();
+    let named = || MONTHS.iter().position(|name| lower.len() >= 3 && name.starts_with(lower.trim_end_matches('.')));
+    let spelt = if lower == "sept" { Some(8) } else { named() };
+    let number = match month.parse::<usize>() {
+        Ok(number) if month.len() <= 2 => number,
+        Ok(_) => return None,
+        Err(_) => spelt? + 1,
+    };
+    (1..=12).contains(&number).then(|| format!("{year}-{number:02}"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::month_meant;
+
+    #[test]
+    fn other_forms_of_a_month() {
+        for typed in ["2026-5", "2026/05", "5.2026", "05-2026", "May 2026", "2026, may"] {
+            assert_eq!(month_meant(typed).as_deref(), Some("2026-05"), "{typed}");
+        }
+        assert_eq!(month_meant("Sept. 2026").as_deref(), Some("2026-09"));
+        for typed in ["2026-13", "2026-05-01", "05/26", "Ma 2026", "2026", "mai 2026", "2026 2025", "2026-0"] {
+            assert_eq!(month_meant(typed), None, "{typed}");
+        }
     }
 }

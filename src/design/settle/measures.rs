@@ -1,13 +1,13 @@
 //! Lengths and sizes as a design states them: one or a pair, each with its twin.
 
 use super::desk::{Desk, Field};
-use super::names::{listed, tidy};
+use super::names::{is_sure, listed, tidy};
 use super::text::Text;
 use crate::design::envelopes::named_envelope;
 use crate::design::restate::{Chosen, Restate, Restated, Role, Stated, Towards, choose};
 use crate::design::sizes::{NAMED, named};
-use crate::diagnostic::Finding;
-use crate::length::{Length, LengthError, Size, Units, parse_length, parse_size};
+use crate::diagnostic::{Certainty, Edit, Finding};
+use crate::length::{Length, LengthError, LengthFault, Size, Unit, Units, lengths_in, parse_length, parse_size};
 use crate::source::Span;
 
 /// How a system is called in a sentence.
@@ -72,7 +72,7 @@ impl<'a> Desk<'a> {
         match parse_length(text.value) {
             Ok(length) => Some(length),
             Err(error) => {
-                self.bad_measure(text.span, &error);
+                self.bad_measure(text, &error);
                 None
             }
         }
@@ -95,6 +95,8 @@ impl<'a> Desk<'a> {
             None if !name.chars().any(|sign| sign.is_numeric()) || looks_like_a_name(&name) => {
                 let known: Vec<&str> = NAMED.iter().map(|size| size.name).collect();
                 let near = if name.len() > 3 { self.nearest(&name, &known) } else { None };
+                let edit = near.and_then(|near| self.in_place_of(text.value, text.span, near));
+                let sure = near.is_some_and(|near| is_sure(&name, near, &known, false));
                 let help = match near {
                     Some(near) => format!("write `{near}`, the nearest of {} named sizes", known.len()),
                     None => format!("say 2 lengths, such as `4 1/4 x 5 1/2 in`, or 1 of {}", listed(&known)),
@@ -107,14 +109,15 @@ impl<'a> Desk<'a> {
                         "no size has this name",
                     )
                     .help(help)
-                    .plainly(format!("\"{}\" is not a size.", text.value)),
+                    .plainly(format!("\"{}\" is not a size.", text.value))
+                    .edits(edit, Certainty::when(sure)),
                 );
                 return None;
             }
             None => match parse_size(text.value) {
                 Ok(size) => size,
                 Err(error) => {
-                    self.bad_measure(text.span, &error);
+                    self.bad_measure(text, &error);
                     return None;
                 }
             },
@@ -130,13 +133,54 @@ impl<'a> Desk<'a> {
         None
     }
 
-    fn bad_measure(&mut self, span: Span, error: &LengthError) {
+    fn bad_measure(&mut self, text: Text<'_>, error: &LengthError) {
+        // Parts have places only where the text stands in the file as it was read.
+        let exact = self.source.slice(text.span) == text.value;
+        let (mut help, mut edit, mut certain) = (error.help.clone(), None, false);
+        match &error.instead {
+            Some(instead) if text.value.matches(&instead.typed).count() == 1 => {
+                let at = text.span.start + text.value.find(&instead.typed).unwrap_or(0);
+                edit = Some(Edit::new(Span::new(at, at + instead.typed.len()), instead.with));
+                certain = instead.certain;
+            }
+            _ if error.kind == LengthFault::MissingUnit => {
+                if let Some((unit, why)) = self.only_unit() {
+                    help = format!("say `{} {}`, {why}", short(text.value), unit.sign());
+                    edit = Some(Edit::put_in(text.span.end, format!(" {}", unit.sign())));
+                    certain = true;
+                }
+            }
+            _ => {}
+        }
         let label = if error.code() == "missing-unit" { "a number without a unit" } else { "not a length" };
         self.note(
-            Finding::error(error.code(), span, error.fault.clone(), label)
-                .help(error.help.clone())
-                .plainly(format!("{}.", error.fault.replace('`', "\""))),
+            Finding::error(error.code(), text.span, error.fault.clone(), label)
+                .help(help)
+                .plainly(format!("{}.", error.fault.replace('`', "\"")))
+                .edits(edit.filter(|_| exact), Certainty::when(certain)),
         );
+    }
+
+    /// The unit that a bare number can only have, and why: in a pair the other half leaves one system, and
+    /// the lengths of that system stand in one unit; alone, where the design asks for one system and all its
+    /// lengths stand in one unit of it.
+    fn only_unit(&self) -> Option<(Unit, String)> {
+        let of = |system: Units| {
+            let mut written = self.written_in.iter().copied().filter(|unit| unit.system() == system);
+            written.next().filter(|_| written.next().is_none())
+        };
+        if let Some(left_over) = self.left_over {
+            let system = left_over?;
+            let here = system_words(system.other());
+            return of(system)
+                .map(|unit| (unit, format!("since the half beside it is in {here}, and 1 pair has both")));
+        }
+        match (self.asked.as_slice(), self.written_in.as_slice()) {
+            ([asked], [unit]) if unit.system() == *asked => {
+                Some((*unit, format!("since `{}` is the 1 unit of this design", unit.sign())))
+            }
+            _ => None,
+        }
     }
 
     /// One value, or two with a `|` between in two systems.
@@ -154,7 +198,11 @@ impl<'a> Desk<'a> {
                 Stated::one(value, units)
             }),
             [first, second] => {
-                let (left, right) = (one(self, *first), one(self, *second));
+                self.left_over = Some(system_in(*second));
+                let left = one(self, *first);
+                self.left_over = Some(system_in(*first));
+                let right = one(self, *second);
+                self.left_over = None;
                 let (left, right) = (left?, right?);
                 if system(&left) == system(&right) {
                     let words = system_words(system(&left));
@@ -223,6 +271,17 @@ impl<'a> Desk<'a> {
             self.restated.push(restated);
         }
     }
+}
+
+/// The system that this half of a pair leaves for the other one, where it has a length.
+fn system_in(half: Text<'_>) -> Option<Units> {
+    let lengths = lengths_in(half.value);
+    lengths.first().map(|found| found.length.unit().system().other())
+}
+
+/// At most forty characters of what was typed.
+fn short(text: &str) -> String {
+    text.chars().take(40).collect()
 }
 
 /// `B5`, `A 4`, `2nd letter`: one letter-led word, not a width and a height.

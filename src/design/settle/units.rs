@@ -6,7 +6,7 @@ use super::papers::edge_named;
 use super::text::Text;
 use crate::design::nodes::Node;
 use crate::design::sizes::named;
-use crate::length::{Units, parse_length, parse_size};
+use crate::length::{Unit, Units, lengths_in, parse_length, parse_size};
 use crate::source::Span;
 
 const UNITS: [(&str, &[Units]); 4] = [
@@ -35,6 +35,47 @@ pub fn units_asked(root: &Node) -> Vec<Units> {
 #[must_use]
 pub fn first_units(root: &Node) -> Option<Units> {
     ["papers", "pieces"].iter().find_map(|key| root.get(key).and_then(units_within))
+}
+
+/// Keys whose texts are the author's own words, or weigh paper.
+const WORDS: [&str; 13] = [
+    "title",
+    "month",
+    "designer",
+    "about",
+    "weight",
+    "stamp",
+    "printed",
+    "die-cut words",
+    "notes",
+    "leftovers",
+    "supplies",
+    "tools",
+    "name",
+];
+
+/// The units that the lengths of a design are written in, each once.
+pub(super) fn units_written(root: &Node) -> Vec<Unit> {
+    fn walk(node: &Node, found: &mut Vec<Unit>) {
+        match node {
+            Node::Scalar(scalar) => {
+                for unit in lengths_in(&scalar.text).into_iter().map(|length| length.length.unit()) {
+                    if !found.contains(&unit) {
+                        found.push(unit);
+                    }
+                }
+            }
+            Node::List(list) => list.items.iter().for_each(|item| walk(item, found)),
+            Node::Map(map) => {
+                let values = map.entries.iter().filter(|(key, _)| !WORDS.contains(&tidy(&key.value).as_str()));
+                values.for_each(|(_, value)| walk(value, found));
+            }
+        }
+    }
+    let mut found = Vec::new();
+    walk(root, &mut found);
+    found.sort_unstable();
+    found
 }
 
 fn units_within(node: &Node) -> Option<Units> {

@@ -3,10 +3,10 @@
 //! Takes a [`Field`], gives a value with its place; a `None` always has its finding.
 
 use super::desk::{Desk, Field, capital};
-use super::names::{listed, tidy};
+use super::names::{is_sure, listed, tidy};
 use super::text::Text;
 use crate::design::nodes::{Node, Scalar};
-use crate::diagnostic::Finding;
+use crate::diagnostic::{Certainty, Edit, Finding};
 use crate::source::{Span, Spanned};
 
 /// Where the fixed words of values are heard: one that several keys know is one word.
@@ -46,6 +46,10 @@ impl<'a> Desk<'a> {
     fn hash(&mut self, comment: Span, whole: Span) {
         let typed: String = self.source.slice(whole).chars().take(60).collect();
         let word = self.source.slice(comment).split_whitespace().next().unwrap_or("#").to_owned();
+        // `#10` is a number that belongs to the text; `#draft` may be a remark, and so may what follows.
+        let number = word[1..].starts_with(|sign: char| sign.is_ascii_digit());
+        let alone = !self.source.slice(comment)[1..].contains(" #");
+        let edits = Edit::quotes(self.source.slice(whole), whole);
         self.note(
             Finding::error(
                 "yaml-surprise",
@@ -54,7 +58,8 @@ impl<'a> Desk<'a> {
                 "not part of the value",
             )
             .help(format!("put 1 pair of quotes round the whole text: `\"{typed}\"`"))
-            .plainly(format!("Everything from {word} on is left out, because # starts a comment.")),
+            .plainly(format!("Everything from {word} on is left out, because # starts a comment."))
+            .edits(edits, Certainty::when(number && alone)),
         );
     }
 
@@ -86,7 +91,8 @@ impl<'a> Desk<'a> {
                         .help(format!("put 1 pair of quotes round it: `\"{short}\"`"))
                         .plainly(
                             "A colon with a space behind it starts a new value, so a text that holds one needs quotes.",
-                        ),
+                        )
+                        .edits(Edit::quotes(line, map.span), Certainty::Certain),
                     );
                 } else {
                     self.wrong_kind(&what, self.first_line(map.span), "a map", "1 text");
@@ -134,7 +140,8 @@ impl<'a> Desk<'a> {
                     "yes and no mean true and false in YAML",
                 )
                 .help(format!("put 1 pair of quotes round it: `\"{}\"`", text.value))
-                .plainly(format!("A bare {} needs quotes to be a text.", text.value)),
+                .plainly(format!("A bare {} needs quotes to be a text.", text.value))
+                .edits(Edit::quotes(self.source.slice(text.span), text.span), Certainty::Certain),
             );
             return None;
         }
@@ -155,6 +162,8 @@ impl<'a> Desk<'a> {
             return Some(());
         }
         let start = before.len() - (line.len() - line.rfind(word).unwrap_or(0));
+        let whole = Span::new(start, text.span.end);
+        let edits = Edit::quotes(self.source.slice(whole), whole);
         self.note(
             Finding::error(
                 "yaml-surprise",
@@ -163,7 +172,8 @@ impl<'a> Desk<'a> {
                 "left out of the text",
             )
             .help(format!("put 1 pair of quotes round it all: `\"{word} {}\"`", text.value))
-            .plainly(format!("A text that starts with {word} needs quotes.")),
+            .plainly(format!("A text that starts with {word} needs quotes."))
+            .edits(edits, Certainty::when(word.starts_with('&'))),
         );
         None
     }
@@ -194,7 +204,10 @@ impl<'a> Desk<'a> {
 
     /// Notes a word that is not in its list.
     pub(super) fn bad_word(&mut self, name: &str, text: Text<'_>, known: &[&'static str]) {
-        let help = match self.nearest(&tidy(text.value).to_lowercase(), known) {
+        let near = self.nearest(&tidy(text.value).to_lowercase(), known);
+        let edit = near.and_then(|near| self.in_place_of(text.value, text.span, near));
+        let sure = near.is_some_and(|near| is_sure(&tidy(text.value), near, known, false));
+        let help = match near {
             Some(near) => format!("write `{near}`, the nearest of {} words", known.len()),
             None => format!("say 1 of {}", listed(known)),
         };
@@ -206,7 +219,8 @@ impl<'a> Desk<'a> {
                 format!("one of {} is wanted", listed(known)),
             )
             .help(help)
-            .plainly(format!("\"{}\" is not one of the words for {name}.", text.value)),
+            .plainly(format!("\"{}\" is not one of the words for {name}.", text.value))
+            .edits(edit, Certainty::when(sure)),
         );
     }
 

@@ -4,7 +4,7 @@ use super::desk::{Desk, Field};
 use super::names::{Names, tidy};
 use super::pieces::PieceDraft;
 use crate::design::model::{From, PaperId, PieceId, Side, Version};
-use crate::diagnostic::Finding;
+use crate::diagnostic::{Certainty, Finding};
 use crate::source::{Span, Spanned};
 
 /// The most cards of a design.
@@ -52,6 +52,8 @@ impl<'a> Desk<'a> {
         if sum != u64::from(cards.value) {
             let counts: Vec<String> = versions.iter().take(12).map(|(version, _)| version.cards.to_string()).collect();
             let more = if versions.len() > counts.len() { " + ..." } else { "" };
+            let typed = cards.value.to_string();
+            let edit = self.in_place_of(&typed, cards.span, &sum.to_string()).filter(|_| sum <= u64::from(MOST_CARDS));
             self.note(
                 Finding::error(
                     "cards-do-not-add-up",
@@ -61,7 +63,8 @@ impl<'a> Desk<'a> {
                 )
                 .also(cards.span, format!("{} cards", cards.value))
                 .help(format!("make the versions {} in all, or say `cards: {sum}`", cards.value))
-                .plainly(format!("The versions come to {sum} cards, but the design says {}.", cards.value)),
+                .plainly(format!("The versions come to {sum} cards, but the design says {}.", cards.value))
+                .edits(edit, Certainty::Likely),
             );
         }
         Some(versions)
