@@ -18,6 +18,8 @@ mod reports;
 mod restated;
 mod sample;
 mod sound;
+#[path = "sound/held.rs"]
+mod sound_held;
 mod support;
 mod telling;
 mod told;

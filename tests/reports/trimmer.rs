@@ -50,7 +50,7 @@ fn a_shaving_is_told_with_sizes_that_leave_none_or_enough() {
         label_and_help(&found),
         [("3 times 101 mm from 304 mm leaves 1 mm", "make the panel 100 mm wide, which leaves 4 mm")]
     );
-    assert_eq!(found[0].severity, Severity::Warning);
+    assert_eq!(found[0].severity, Severity::Note);
     let source = Source::new("cuts.yaml", text.clone());
     assert_eq!(source.slice(found[0].others[0].span), "101 x 150 mm");
 }
@@ -93,7 +93,7 @@ fn errors_add_up_where_the_last_one_must_fit() {
             "make the panel 2 15/16 in wide, so that the last one is cut by its measure too"
         )]
     );
-    assert_eq!((found[0].severity, &*found[0].others[0].text), (Severity::Warning, "1/16 in shows beside it"));
+    assert_eq!((found[0].severity, &*found[0].others[0].text), (Severity::Note, "1/16 in shows beside it"));
     let wide = told(&strips("3 1/4", "", "3"), "errors-add-up");
     let finer = told(&strips("3 1/8", "workshop: {cutting error: 1/64 in}\n", "3"), "errors-add-up");
     for (found, error) in [(wide, "3/32"), (finer, "3/64")] {
@@ -116,7 +116,7 @@ fn two_halves_add_nothing_up() {
 fn a_cut_longer_than_the_trimmer_is_told() {
     let text = |head: &str| cuts(1, head, "13 x 19 in", &[("panel", "5 x 5 in")]);
     let found = told(&text("units: inch\nworkshop: {trimmer: 12 in}\n"), "longer-than-the-trimmer");
-    assert_eq!((found.len(), found[0].severity), (1, Severity::Warning));
+    assert_eq!((found.len(), found[0].severity), (1, Severity::Note));
     assert_eq!(found[0].others[0].text, "the trimmer cuts 12 in");
     let found = told(&text("units: inch\n"), "longer-than-the-trimmer");
     assert_eq!((found.len(), found[0].severity), (1, Severity::Note));

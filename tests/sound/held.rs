@@ -10,10 +10,6 @@ use trimwright::source::Source;
 /// How many there are.
 const ALL: u64 = 500;
 
-/// What is said of the cuts that the planner chose, which no construction of a design foresees: a design may be
-/// sound and its best plan leave a strip too narrow for a blade.
-const OF_THE_PLAN: [&str; 2] = ["shaving", "errors-add-up"];
-
 /// What the whole program comes to.
 fn whole(source: &Source) -> Outcome {
     pipeline::run(source, "design")
@@ -40,7 +36,6 @@ fn said(seeds: impl Iterator<Item = u64>, check: fn(&Source) -> Outcome) -> Vec<
         let outcome = check(&source);
         assert!(!outcome.editions.is_empty(), "seed {seed}\n{text}");
         let loud = outcome.findings.iter().filter(|finding| finding.severity != Severity::Note);
-        let loud = loud.filter(|finding| !OF_THE_PLAN.contains(&finding.code));
         let loud: Vec<String> = loud
             .map(|finding| {
                 let line = source.position(finding.primary.span.start).line;

@@ -6,8 +6,6 @@
 //! its own, so that what is found is a fault of a rule or of the generator.
 
 mod bands;
-#[cfg(test)]
-mod held;
 mod stock;
 mod write;
 

@@ -12,7 +12,7 @@ use crate::rules::{Rule, hand};
 /// The rule.
 pub static RULE: Rule = Rule {
     code: "errors-add-up",
-    severity: Severity::Warning,
+    severity: Severity::Note,
     group: "cutting",
     summary: "the last of equal pieces is what remains, and takes up the errors of all cuts before it",
     page: include_str!("errors_add_up.md"),
@@ -110,7 +110,7 @@ fn too_close(project: &Project, cut: &Cut<'_>, close: &Close, error: i64) -> Fin
     let lower = say((cut.whole() - least) / (times + 1)).floor_to(design.workshop.ruler);
     let shows =
         if border.is_zero() { "nothing shows beside it".to_owned() } else { format!("{border} shows beside it") };
-    Finding::warning(
+    Finding::note(
         RULE.code,
         written(project, cut.sheet),
         format!("the last {} takes up the errors of the cuts before it", piece.name),

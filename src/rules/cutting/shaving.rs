@@ -11,7 +11,7 @@ use crate::rules::{Rule, hand};
 /// The rule.
 pub static RULE: Rule = Rule {
     code: "shaving",
-    severity: Severity::Warning,
+    severity: Severity::Note,
     group: "cutting",
     summary: "a cut takes off less paper than a blade cuts cleanly",
     page: include_str!("shaving.md"),
@@ -69,16 +69,10 @@ fn tell(project: &Project, cut: &Cut<'_>, left: i64) -> Finding {
         }
         None => format!("leave {least} or more of the {}, or nothing", say(whole)),
     };
-    let severity = if is_of_the_sheet(cut) { Severity::Warning } else { Severity::Note };
-    let finding = Finding::new(
-        severity,
-        RULE.code,
-        written(project, cut.sheet),
-        format!("a cut shaves a sheet of {paper}"),
-        fact.clone(),
-    )
-    .plainly(format!("on {paper}, {fact}, and a blade hardly cuts off less than {least}"))
-    .help(help);
+    let finding =
+        Finding::note(RULE.code, written(project, cut.sheet), format!("a cut shaves a sheet of {paper}"), fact.clone())
+            .plainly(format!("on {paper}, {fact}, and a blade hardly cuts off less than {least}"))
+            .help(help);
     match piece {
         Some((piece, side)) => finding.also(piece.size_span, format!("{} {side}", say(measure))),
         None => finding,
