@@ -116,7 +116,7 @@ fn two_halves_add_nothing_up() {
 fn a_cut_longer_than_the_trimmer_is_told() {
     let text = |head: &str| cuts(1, head, "13 x 19 in", &[("panel", "5 x 5 in")]);
     let found = told(&text("units: inch\nworkshop: {trimmer: 12 in}\n"), "longer-than-the-trimmer");
-    assert_eq!((found.len(), found[0].severity), (1, Severity::Note));
+    assert_eq!((found.len(), found[0].severity), (1, Severity::Warning));
     assert_eq!(found[0].others[0].text, "the trimmer cuts 12 in");
     let found = told(&text("units: inch\n"), "longer-than-the-trimmer");
     assert_eq!((found.len(), found[0].severity), (1, Severity::Note));

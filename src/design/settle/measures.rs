@@ -38,7 +38,20 @@ impl<'a> Desk<'a> {
     fn twins(&mut self, text: Text<'_>, pairs: &[(Length, Length)]) {
         let Some((inch, metric)) = pairs.iter().find(|(inch, metric)| are_far_apart(*inch, *metric)) else { return };
         let step = Length::mm(1);
-        let nearest = (Length::of(inch.nm(), Units::Metric) + step.half()).floor_to(step);
+        let twin = |inch: &Length| (Length::of(inch.nm(), Units::Metric) + step.half()).floor_to(step).max(step);
+        let nearest = twin(inch);
+        // Which half is the slip is not known; the metric one is offered anew, what is alike in it kept.
+        let near = |(inch, metric): &(Length, Length)| if are_far_apart(*inch, *metric) { twin(inch) } else { *metric };
+        let whole = match pairs {
+            [width, height] => Size::new(near(width), near(height)).to_string(),
+            _ => nearest.to_string(),
+        };
+        let is_metric = |half: &Text<'_>| {
+            let unit = parse_length(half.value).map(|length| length.unit());
+            let unit = unit.or_else(|_| parse_size(half.value).map(|size| size.width.unit()));
+            unit.is_ok_and(|unit| unit.system() == Units::Metric)
+        };
+        let edit = text.split('|').into_iter().find(is_metric).map(|half| Edit::new(half.span, whole));
         self.note(
             Finding::warning(
                 "twins-far-apart",
@@ -47,6 +60,7 @@ impl<'a> Desk<'a> {
                 format!("{inch} is about {nearest}, and {metric} stands beside it"),
             )
             .help(format!("write the same length twice, such as `{inch} | {nearest}`"))
+            .edits(edit, Certainty::Likely)
             .plainly(format!("{inch} is about {nearest}, so the {metric} beside it may be a slip.")),
         );
     }

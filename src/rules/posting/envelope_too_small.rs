@@ -1,6 +1,6 @@
 //! The card does not go into the envelope that the design states.
 
-use crate::diagnostic::{Finding, Severity};
+use crate::diagnostic::{Certainty, Edit, Finding, Severity};
 use crate::paper::envelope::{clearance, flat_clearance, sides, smallest, takes};
 use crate::paper::tell::thickness;
 use crate::project::Project;
@@ -43,13 +43,17 @@ fn check(project: &Project) -> Vec<Finding> {
     };
     let least = |side: i64| length(project, side.saturating_add(wanted.nm()));
     let mut help = format!("take an envelope of {} x {} or larger", least(card_long).number(units), least(card_short));
-    if let Some(named) = smallest(card.size, thick, units) {
-        help = format!("{help}, such as `{}`", named.full_name());
+    let named = smallest(card.size, thick, units).map(|named| named.full_name());
+    if let Some(named) = &named {
+        help = format!("{help}, such as `{named}`");
     }
+    // Where it has a pair, either edition wants its own.
+    let edit = named.filter(|_| design.asked.len() == 1).map(|named| Edit::new(envelope.span, named));
     vec![
         Finding::new(severity, RULE.code, envelope.span, message, fact)
             .also(card.span, format!("the card is {}", card.size.in_units(units)))
             .help(help)
+            .edits(edit, Certainty::Likely)
             .plainly(match severity {
                 Severity::Error => "the envelope is too small for the card",
                 _ => "the envelope is tight for a card so thick",
