@@ -138,6 +138,17 @@ pub fn run_also(source: &Source, stem: &str, also: Option<Units>) -> Outcome {
     run_settled(settle(source, stem, also), |design| (search::plan(design), others(design)))
 }
 
+/// The same with the first plan found within the sheets, for many designs at once: everything is found but what
+/// depends on the plan that is printed ([`rules::OF_THE_BEST_PLAN`]), and the projects are not to be printed.
+#[must_use]
+pub fn run_quickly(source: &Source, stem: &str, also: Option<Units>) -> Outcome {
+    let settled = settle(source, stem, also);
+    let mut outcome =
+        run_settled(settled, |design| (search::plan_enough(design), others_by(design, search::plan_enough)));
+    outcome.findings.retain(|finding| !rules::OF_THE_BEST_PLAN.contains(&finding.code));
+    outcome
+}
+
 /// The stages after reading; `plan` gives the plan of a design, and what comes of other sheets.
 pub(crate) fn run_settled(settled: Settled, mut plan: impl FnMut(&Design) -> (CutPlan, Vec<Other>)) -> Outcome {
     let Settled { designs, mut found } = settled;
@@ -192,11 +203,15 @@ fn finish_beside(
 /// The design from each of the other sheets that somebody may hold.
 fn others(design: &Design) -> Vec<Other> {
     let (limits, mut known) = (Limits::default(), search::Known::default());
+    others_by(design, |design| search::plan_knowing(design, &limits, &mut known))
+}
+
+fn others_by(design: &Design, mut plan: impl FnMut(&Design) -> CutPlan) -> Vec<Other> {
     let mut all = Vec::new();
     for paper in design.paper_ids() {
         for (also, other) in design.paper(paper).also.iter().enumerate() {
             let design = design.with_sheets(paper, other.sheets.clone());
-            let plan = search::plan_knowing(&design, &limits, &mut known);
+            let plan = plan(&design);
             all.push(Other { paper, also, design, plan });
         }
     }

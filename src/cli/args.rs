@@ -57,6 +57,10 @@ pub(super) struct Check {
     /// Show every finding, allowed ones too, in the order of the file, and not only the three worst
     #[arg(long)]
     pub(super) all: bool,
+    /// Stop at the first plan within the sheets: for many designs at once. What depends on the cuts that are
+    /// printed is left to a check without it, and nothing is read back
+    #[arg(long, conflicts_with = "mend")]
+    pub(super) quick: bool,
     /// How to print the findings
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,

@@ -40,8 +40,12 @@ pub(super) fn run(arguments: &Check, out: &mut dyn Write) -> Result<Ended, Failu
             opened
         };
         let also = arguments.units.map(UnitsWord::units);
-        let outcome = pipeline::run_also(&opened.source, &opened.stem, also);
-        let outcome = mend::suggest(&opened.source, &opened.stem, outcome);
+        let outcome = if arguments.quick {
+            pipeline::run_quickly(&opened.source, &opened.stem, also)
+        } else {
+            let outcome = pipeline::run_also(&opened.source, &opened.stem, also);
+            mend::suggest(&opened.source, &opened.stem, outcome)
+        };
         if outcome.has_errors() {
             ended = ended.max(Ended::Errors);
         } else if let Err(faults) = pipeline::referee(&outcome.editions) {
@@ -69,7 +73,13 @@ pub(super) fn run(arguments: &Check, out: &mut dyn Write) -> Result<Ended, Failu
                 let mends = counted(u32::try_from(certain).unwrap_or(u32::MAX), "finding");
                 say(out, &format!("{name}: `check --mend` writes the edits of {mends}, which are certain\n"))?;
             }
-            if !outcome.has_errors() {
+            if arguments.quick {
+                let sheets = if outcome.has_errors() { "" } else { ", and the sheets suffice" };
+                say(
+                    out,
+                    &format!("{name}: checked quickly{sheets}; its cuts are judged by `check` without --quick\n"),
+                )?;
+            } else if !outcome.has_errors() {
                 for project in &outcome.editions {
                     let lines = readback::read_back(project);
                     say(out, &format!("\n{}\n", lines.join("\n")))?;

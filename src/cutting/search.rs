@@ -61,6 +61,23 @@ pub fn plan_knowing(design: &Design, limits: &Limits, known: &mut Known) -> CutP
     }
 }
 
+/// The first plan found within the sheets: nothing in it is the fewest, and nothing is proven. For whether the
+/// sheets suffice, where that is all that is asked; where they do not, the answer is [`plan`]'s.
+#[must_use]
+pub fn plan_enough(design: &Design) -> CutPlan {
+    let demands = demand::demand(design);
+    let lots = lots_of(design, &demands);
+    let limits = Limits::default();
+    let covers: Vec<Cover> = lots.iter().map(|lot| cover::enough(lot, &limits)).collect();
+    match all_covered(&covers) {
+        Some(mut covered) => {
+            let sets = joint::sets(&demands, &lots, &mut covered, None);
+            assemble::assemble(design, (&demands, &covered, &sets), &assemble::Cards::All)
+        }
+        None => plan(design),
+    }
+}
+
 /// Whether a whole plan is found; it is remembered where it is.
 fn is_covered(design: &Design, limits: &Limits, known: &mut Known) -> bool {
     let demands = demand::demand(design);

@@ -304,7 +304,7 @@ mod tests {
             ("say:\n  - Fold: then: glue\n", "yaml-surprise", "then: glue"),
             ("a:\n\tb: c\n", "yaml-surprise", "\t"),
             ("a: b\n\tc: d\n", "yaml-surprise", "\t"),
-            ("a: b\nc:8\ndd:8\ne: f\n", "not-yaml", "\n"),
+            ("a: b\nc:8\ndd:8\ne: f\n", "not-yaml", "c"),
             ("a: b\ncards:8\ne: f\n", "yaml-surprise", "cards:"),
             ("a: \"x\" y\n", "yaml-surprise", "\"x\" y"),
             ("a: *b\n", "yaml-surprise", "*b"),

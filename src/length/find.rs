@@ -60,7 +60,8 @@ fn in_number(sign: char) -> bool {
 fn next_number(text: &str, from: usize) -> Option<Range<usize>> {
     let mut before = text[..from].chars().next_back();
     for (offset, sign) in text[from..].char_indices() {
-        let free = !before.is_some_and(|sign| sign.is_alphanumeric() || matches!(sign, '-' | '.' | ',' | '\u{2212}'));
+        let free =
+            !before.is_some_and(|sign| sign.is_alphanumeric() || matches!(sign, '-' | '/' | '.' | ',' | '\u{2212}'));
         // In `4x5 in` the second number follows a sign that stands between.
         let crossed = before.is_some_and(|sign| matches!(sign, 'x' | 'X'))
             && text[..from + offset].trim_end_matches(['x', 'X']).ends_with(|sign: char| starts_number(sign));

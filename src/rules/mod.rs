@@ -148,6 +148,19 @@ pub static REGISTRY: &[&Rule] = &[
     &allowing::allowed_for_nothing::RULE,
 ];
 
+/// Rules that judge the very cuts that are printed: another plan within the sheets has other ones.
+pub const OF_THE_BEST_PLAN: [&str; 9] = [
+    "allowed-for-nothing",
+    "close-measures",
+    "errors-add-up",
+    "fold-across-the-grain",
+    "idea-without-leftover",
+    "longer-than-the-trimmer",
+    "restated",
+    "shaving",
+    "sheets-left-over",
+];
+
 /// Everything that the rules find in one edition of a design, in registry order.
 #[must_use]
 pub fn check(project: &Project) -> Vec<Finding> {

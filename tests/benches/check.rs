@@ -1,7 +1,7 @@
 //! How long `check` takes: `cargo bench --bench check`. A word behind `--` picks the groups or rows with it in
 //! their name.
 //!
-//! One design as a whole process, its stages by themselves, and how the time grows with pieces, layers and papers.
+//! One design as a whole process, with its best plan and quickly, its stages by themselves, and how the time grows with pieces, layers and papers.
 //! `-- thousand` instead checks a thousand sound designs at random in one process, once, and prints how long a
 //! design takes.
 
@@ -41,9 +41,10 @@ fn demos() -> Vec<PathBuf> {
 }
 
 /// The program from its start to its end.
-fn check(files: &[PathBuf]) {
+fn check(flags: &[&str], files: &[PathBuf]) {
     let program = env!("CARGO_BIN_EXE_trimwright");
-    let status = Command::new(program).arg("check").args(files).stdout(Stdio::null()).stderr(Stdio::null()).status();
+    let status =
+        Command::new(program).arg("check").args(flags).args(files).stdout(Stdio::null()).stderr(Stdio::null()).status();
     assert!(status.expect("the program starts").success(), "a sound design has no error");
 }
 
@@ -65,7 +66,7 @@ fn a_thousand(_: &mut Criterion) {
     }
     let (_folder, files) = folder(THOUSAND);
     let start = Instant::now();
-    check(&files);
+    check(&["--quick"], &files);
     let taken = start.elapsed();
     println!("{THOUSAND} designs in one call: {taken:.1?}, {:.2?} a design", taken / 1_000);
 }
@@ -75,7 +76,10 @@ fn one_design(criterion: &mut Criterion) {
     group.sample_size(10).measurement_time(Duration::from_secs(3));
     for path in demos() {
         let name = path.file_stem().expect("a name").to_string_lossy().into_owned();
-        group.bench_function(name, |bencher| bencher.iter(|| check(std::slice::from_ref(&path))));
+        for (how, flags) in [("", &[][..]), (" --quick", &["--quick"])] {
+            let row = format!("{name}{how}");
+            group.bench_function(row, |bencher| bencher.iter(|| check(flags, std::slice::from_ref(&path))));
+        }
     }
     group.finish();
 }

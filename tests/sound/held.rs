@@ -1,10 +1,11 @@
 //! Designs that are sound by construction go through every stage without an error or a warning.
 
 use crate::sound::design;
-use crate::support::quick;
+use crate::support::{demos, source_at};
 use std::collections::BTreeSet;
 use trimwright::diagnostic::Severity;
 use trimwright::pipeline::{self, Outcome};
+use trimwright::rules::OF_THE_BEST_PLAN;
 use trimwright::source::Source;
 
 /// How many there are.
@@ -15,16 +16,9 @@ fn whole(source: &Source) -> Outcome {
     pipeline::run(source, "design")
 }
 
-/// The same with plans that are quickly found: searching is most of the time.
+/// The same by the first plan within the sheets: searching is most of the time.
 fn quickly(source: &Source) -> Outcome {
-    let settled = pipeline::settle(source, "design", None);
-    let (mut editions, mut findings) = (Vec::new(), settled.findings());
-    for design in &settled.designs {
-        let (project, found) = pipeline::finish(design.clone(), quick(design));
-        editions.push(project);
-        findings.extend(found);
-    }
-    Outcome { editions, findings }
+    pipeline::run_quickly(source, "design", None)
 }
 
 /// What is wrongly said of the designs of these seeds, each with its seed and text.
@@ -112,4 +106,34 @@ fn sound_designs_hold_every_usual_thing() {
         let holding = texts.iter().filter(|text| text.contains(word)).count();
         assert!(holding >= 10, "{holding} of {ALL} say `{word}`");
     }
+}
+
+/// Of a demo the quick check says what the whole one says, but for what the printed cuts alone decide, and its
+/// plans are whole.
+#[test]
+fn a_quick_check_says_the_same() {
+    for path in demos() {
+        let source = source_at(&path, "demo");
+        let (whole, quick) = (pipeline::run(&source, "demo"), pipeline::run_quickly(&source, "demo", None));
+        let stays = |outcome: &Outcome| -> Vec<_> {
+            let findings = outcome.findings.iter().filter(|finding| !OF_THE_BEST_PLAN.contains(&finding.code));
+            findings.cloned().collect()
+        };
+        assert_eq!(stays(&whole), quick.findings, "{}", path.display());
+        pipeline::referee(&quick.editions).expect("whole plans");
+        for (whole, quick) in whole.editions.iter().zip(&quick.editions) {
+            assert!(quick.plan.missing.is_empty() && quick.plan.sheets_used() >= whole.plan.sheets_used());
+        }
+    }
+}
+
+#[test]
+fn a_quick_check_finds_too_few_sheets() {
+    let text = design(0);
+    let short = text.replacen("cards: ", "cards: 9", 1);
+    let source = Source::new("design.yaml", short);
+    let codes = |outcome: Outcome| outcome.findings.iter().map(|finding| finding.code).collect::<BTreeSet<_>>();
+    let (whole, quick) = (codes(whole(&source)), codes(quickly(&source)));
+    assert!(whole.contains("too-few-sheets") || whole.contains("cards-do-not-add-up"), "{whole:?}");
+    assert_eq!(whole.iter().filter(|code| !OF_THE_BEST_PLAN.contains(code)).copied().collect::<BTreeSet<_>>(), quick);
 }

@@ -209,6 +209,19 @@ pub fn cover(lot: &Lot, limits: &Limits) -> Cover {
     })
 }
 
+/// The first sheets found that give everything, by the quickest way that finds any.
+#[must_use]
+pub(super) fn enough(lot: &Lot, limits: &Limits) -> Cover {
+    if lot.kinds.iter().all(|kind| kind.wanted == 0) {
+        return Cover::Yes(Covered::nothing());
+    }
+    let quick = Limits { looks: limits.looks.min(1), ..*limits };
+    match by_turns(lot, &quick) {
+        Some(sheets) => Cover::Yes(Covered { sheets, least_sheets: 0, least_diagrams: 1, least_parts: 0 }),
+        None => cover(lot, limits),
+    }
+}
+
 /// Fills one sheet after another, the largest first, with the largest area of pieces that is found
 /// quickly; none where something is left over.
 fn by_turns(lot: &Lot, limits: &Limits) -> Option<Vec<Alike>> {
