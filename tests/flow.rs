@@ -221,10 +221,10 @@ fn a_file_with_only_cards_papers_and_pieces_is_enough_for_cuts() {
     assert_eq!(value["totals"]["sheets"], 4);
     assert_eq!(value["aims"]["sheets"]["proven"], true);
     assert_eq!(trimwright(home.path(), &["publish", "bases.yaml"]).status.code(), Some(2));
-    // In the other system A4 stands for letter, and 215 mm is wider than its 210 mm.
+    // In the other system A4 stands for letter, and 215 mm is wider than its 210 mm: 1 base a sheet, turned.
     let metric = trimwright(home.path(), &["cuts", "--units", "metric", "bases.yaml"]);
     assert_eq!(metric.status.code(), Some(1));
-    assert!(text(&metric.stderr).contains("larger-than-its-sheet"), "{}", text(&metric.stderr));
+    assert!(text(&metric.stderr).contains("too-few-sheets"), "{}", text(&metric.stderr));
 }
 
 #[test]

@@ -68,7 +68,12 @@ pub fn plan_enough(design: &Design) -> CutPlan {
     let demands = demand::demand(design);
     let lots = lots_of(design, &demands);
     let limits = Limits::default();
-    let covers: Vec<Cover> = lots.iter().map(|lot| cover::enough(lot, &limits)).collect();
+    let mut covers: Vec<Cover> = Vec::new();
+    for (place, lot) in lots.iter().enumerate() {
+        // Papers that ask for the same are looked at once.
+        let known = lots[..place].iter().position(|earlier| earlier == lot);
+        covers.push(known.map_or_else(|| cover::enough(lot, &limits), |known| covers[known].clone()));
+    }
     match all_covered(&covers) {
         Some(mut covered) => {
             let sets = joint::sets(&demands, &lots, &mut covered, None);

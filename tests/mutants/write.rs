@@ -185,7 +185,7 @@ impl Sound {
     }
 
     /// The names that stand in what a line says of its key, or as its key, the longest first.
-    fn names_in<'s>(&'s self, n: usize) -> Vec<(Range<usize>, &'s str, &'s [String])> {
+    fn names_in(&self, n: usize) -> Vec<(Range<usize>, &str, &[String])> {
         let line = code(&self.lines[n]);
         let from = line.find(": ").map_or(line.len(), |at| at + 2);
         let mut found: Vec<(Range<usize>, &str, &[String])> = Vec::new();

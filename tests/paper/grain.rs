@@ -25,7 +25,7 @@ fn a_side_fold_runs_with_the_long_grain_of_letter_and_a_top_fold_across_it() {
     let stated = |grain: &str| format!("{cover}, grain: {grain}");
     assert_eq!(found("side", "1 of letter", &stated("long")), []);
     let across = (Severity::Warning, "2 bases fold across the fibres".to_owned());
-    assert_eq!(found("top", "1 of letter", &stated("long")), [across.clone()]);
+    assert_eq!(found("top", "1 of letter", &stated("long")), std::slice::from_ref(&across));
     assert_eq!(found("side", "1 of letter", &stated("short")), [across]);
     assert_eq!(found("top", "1 of letter", &stated("short")), []);
     // Not stated: what is usual of letter, of what is known to be cardstock, is a note.

@@ -284,11 +284,12 @@ impl Sheet {
     /// Two versions with nothing that varies would be alike; one is made to.
     fn vary(&mut self) {
         let one = |piece: &Piece| matches!(piece.from, Paper::Varies(_));
-        if self.versions.len() > 1 && !self.pieces.iter().any(one) {
-            if let Some(piece) = self.pieces.iter_mut().skip(1).find(|piece| !matches!(piece.from, Paper::None)) {
-                piece.from = Paper::Varies(vec![1, 2]);
-                piece.lines[1] = "from: varies".to_owned();
-            }
+        if self.versions.len() > 1
+            && !self.pieces.iter().any(one)
+            && let Some(piece) = self.pieces.iter_mut().skip(1).find(|piece| !matches!(piece.from, Paper::None))
+        {
+            piece.from = Paper::Varies(vec![1, 2]);
+            piece.lines[1] = "from: varies".to_owned();
         }
         // Every other piece that varies takes the papers the other way round.
         let varying = self.pieces.iter_mut().filter_map(|piece| match &mut piece.from {

@@ -5,7 +5,7 @@ use super::diagrams;
 use super::fixed;
 use super::fronts::{Fronts, Round};
 use super::problem::{Hand, Kind, Problem};
-use super::sheet::{CutSheet, Fit, Limits, cut_sheet, most_of};
+use super::sheet::{Budget, CutSheet, Fit, Limits, cut_sheet, most_of};
 
 /// Equal sheets at hand.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -215,10 +215,17 @@ pub(super) fn enough(lot: &Lot, limits: &Limits) -> Cover {
     if lot.kinds.iter().all(|kind| kind.wanted == 0) {
         return Cover::Yes(Covered::nothing());
     }
-    let quick = Limits { looks: limits.looks.min(1), ..*limits };
-    match by_turns(lot, &quick) {
-        Some(sheets) => Cover::Yes(Covered { sheets, least_sheets: 0, least_diagrams: 1, least_parts: 0 }),
-        None => cover(lot, limits),
+    let quick = Limits {
+        fit: Budget { pairs: limits.fit.pairs.min(300_000), ..limits.fit },
+        cuts: Budget { pairs: limits.cuts.pairs.min(20_000), ..limits.cuts },
+        ways: 0,
+        looks: limits.looks.min(1),
+        nodes: limits.nodes.min(100),
+        ..*limits
+    };
+    match gives_all(lot, &quick) {
+        Cover::Unknown => cover(lot, limits),
+        known => known,
     }
 }
 
