@@ -98,6 +98,15 @@ pub const fn pen(role: Role) -> Pen {
     }
 }
 
+/// The pen of a role where nothing is filled: a flag is outlined.
+#[must_use]
+pub const fn bare_pen(role: Role) -> Pen {
+    match role {
+        Role::Flag => on_white(RUST, 350),
+        other => pen(other),
+    }
+}
+
 /// The letters of a lettering.
 #[must_use]
 pub const fn letters(lettering: Lettering) -> Letters {
@@ -116,12 +125,18 @@ pub const fn letters(lettering: Lettering) -> Letters {
     Letters { family: fonts::TEXT, weight, tenths_of_point, colour }
 }
 
-/// Both tables for a writer outside: `{"roles": {role: pen}, "lettering": {lettering: letters}}`,
+/// Both tables for a writer outside, with filled flags or without: `{"roles": {role: pen}, "lettering": {lettering: letters}}`,
 /// keys as in a serialised scene.
 #[must_use]
-pub fn table() -> Value {
-    let roles = Role::ALL.map(|role| (key(role), value(pen(role))));
-    let lettering = Lettering::ALL.map(|lettering| (key(lettering), value(letters(lettering))));
+pub fn table(fills: bool) -> Value {
+    let roles = Role::ALL.map(|role| (key(role), value(if fills { pen(role) } else { bare_pen(role) })));
+    let lettering = Lettering::ALL.map(|lettering| {
+        let mut own = letters(lettering);
+        if lettering == Lettering::Flag && !fills {
+            own.colour = RUST;
+        }
+        (key(lettering), value(own))
+    });
     let mut both = Map::new();
     both.insert("roles".to_owned(), Value::Object(roles.into_iter().collect()));
     both.insert("lettering".to_owned(), Value::Object(lettering.into_iter().collect()));
@@ -180,9 +195,14 @@ mod tests {
 
     #[test]
     fn the_table_names_every_role() {
-        let table = table();
+        let table = table(true);
         assert_eq!(table["roles"].as_object().unwrap().len(), Role::ALL.len());
         assert_eq!(table["roles"]["hatch-dot"]["fill"], RUST);
         assert_eq!(table["lettering"]["trim-word"]["tenths_of_point"], 100);
+        let bare = super::table(false);
+        assert_eq!(
+            (&bare["roles"]["flag"]["fill"], &bare["lettering"]["flag"]["colour"]),
+            (&WHITE.into(), &RUST.into())
+        );
     }
 }
