@@ -2,7 +2,7 @@
 //!
 //! Gives bytes for a path and writes a whole folder or nothing. Must never know what the bytes mean.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::io;
 use std::path::{Component, Path, PathBuf};
 
@@ -23,6 +23,12 @@ pub trait Files {
     /// As [`Files::read`]; `InvalidInput` where the path leads out of the folder, whatever stands
     /// there.
     fn read_beside(&self, path: &Path, name: &Path, limit: u64) -> io::Result<Vec<u8>>;
+
+    /// The names in a folder, sorted.
+    ///
+    /// # Errors
+    /// The system's own error; where there is no such folder, or no folder.
+    fn names(&self, folder: &Path) -> io::Result<Vec<String>>;
 
     /// Writes a new file; one that exists already is an error and stays as it is.
     ///
@@ -76,6 +82,15 @@ impl Files for Disk {
             return Err(io::Error::new(io::ErrorKind::InvalidInput, "it is no file"));
         }
         self.read(&found, limit)
+    }
+
+    fn names(&self, folder: &Path) -> io::Result<Vec<String>> {
+        let mut names = Vec::new();
+        for entry in std::fs::read_dir(folder)? {
+            names.push(entry?.file_name().to_string_lossy().into_owned());
+        }
+        names.sort();
+        Ok(names)
     }
 
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()> {
@@ -202,6 +217,12 @@ impl Files for Memory {
     fn read_beside(&self, path: &Path, name: &Path, limit: u64) -> io::Result<Vec<u8>> {
         stays_beside(name)?;
         self.read(&path.parent().unwrap_or_else(|| Path::new("")).join(name), limit)
+    }
+
+    fn names(&self, folder: &Path) -> io::Result<Vec<String>> {
+        let below = self.files.keys().filter_map(|path| path.strip_prefix(folder).ok()?.components().next());
+        let names: BTreeSet<String> = below.map(|part| part.as_os_str().to_string_lossy().into_owned()).collect();
+        if names.is_empty() { Err(io::Error::from(io::ErrorKind::NotFound)) } else { Ok(names.into_iter().collect()) }
     }
 
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()> {

@@ -24,6 +24,8 @@ pub(super) enum Command {
     Sizes(Sizes),
     /// Publish designs as printable handouts
     Publish(Publish),
+    /// Write the templates of the pages into a folder, to be changed for `publish --templates`
+    Templates(Templates),
     /// Explain a rule, or list them all
     Explain(Explain),
 }
@@ -127,6 +129,16 @@ pub(super) struct Publish {
     /// Draw a design with errors all the same, marked DRAFT on every page
     #[arg(long)]
     pub(super) draft: bool,
+    /// Set the pages by the templates of this folder, which `templates` writes, in place of the built-in ones
+    #[arg(long, value_name = "DIR")]
+    pub(super) templates: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Templates {
+    /// The new folder
+    #[arg(value_name = "DIR")]
+    pub(super) folder: PathBuf,
 }
 
 #[derive(Debug, Args)]

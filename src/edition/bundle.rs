@@ -5,7 +5,7 @@
 use crate::cutting::json;
 use crate::design::model::{Design, VersionId};
 use crate::drawing::figures::{self, Room};
-use crate::handout;
+use crate::handout::{self, Templates};
 use crate::length::Units;
 use crate::preview;
 use crate::project::Project;
@@ -42,13 +42,29 @@ pub const fn edition_name(units: Units) -> &'static str {
 /// # Errors
 /// What could not be made and why, in one sentence.
 pub fn bundle(projects: &[Project], stem: &str, draft: Option<&[String]>) -> Result<Bundle, String> {
+    bundle_with(projects, stem, draft, &Templates::built_in())
+}
+
+/// The same with other templates.
+///
+/// # Errors
+/// As [`bundle`].
+pub fn bundle_with(
+    projects: &[Project],
+    stem: &str,
+    draft: Option<&[String]>,
+    templates: &Templates,
+) -> Result<Bundle, String> {
     let first = projects.first().ok_or("there is nothing to publish")?;
     let month = first.design.month.map_or_else(|| "undated".to_owned(), |month| month.value.to_string());
     let (folder_tail, file_head) = if draft.is_some() { ("-draft", "draft") } else { ("", "handout") };
     let mut files = BTreeMap::new();
     for project in projects {
         let name = edition_name(project.units());
-        files.insert(PathBuf::from(format!("{file_head}-{name}.pdf")), handout::typeset(project, draft)?);
+        files.insert(
+            PathBuf::from(format!("{file_head}-{name}.pdf")),
+            handout::typeset_with(project, draft, templates)?,
+        );
         let plan = json::to_json(&project.design, &project.plan);
         files.insert(PathBuf::from(format!("plan-{name}.json")), pretty(&plan)?);
     }

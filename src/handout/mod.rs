@@ -7,11 +7,13 @@
 mod compose;
 mod data;
 mod pictures;
+mod templates;
 mod world;
 
 use crate::project::Project;
 
 pub use data::HandoutData;
+pub use templates::{LARGEST_TEMPLATE, TEMPLATE_VERSION, Templates};
 
 /// Sets the handout of a project: US Letter for an edition in inches, A4 for a metric one.
 ///
@@ -21,12 +23,20 @@ pub use data::HandoutData;
 /// What the typesetter refuses, its warnings included, such as a letter that the bundled faces
 /// lack.
 pub fn typeset(project: &Project, draft: Option<&[String]>) -> Result<Vec<u8>, String> {
+    typeset_with(project, draft, &Templates::built_in())
+}
+
+/// The same with other templates.
+///
+/// # Errors
+/// As [`typeset`]; a fault of a template comes with its file and line.
+pub fn typeset_with(project: &Project, draft: Option<&[String]>, templates: &Templates) -> Result<Vec<u8>, String> {
     let json = json(project, draft)?;
     // The file's identity is its content; only a hash of it is written.
     let ident = String::from_utf8_lossy(&json).into_owned();
     // The file is as old as its edition.
     let date = project.design.month.map_or((2000, 1, 1), |month| (i32::from(month.value.year), month.value.month, 1));
-    world::set_pdf(&world::TEMPLATES, json, ident, date)
+    world::set_pdf(templates, json, ident, date)
 }
 
 /// Each page of a project's handout as a PNG of `ppi` pixels an inch.
@@ -34,7 +44,7 @@ pub fn typeset(project: &Project, draft: Option<&[String]>) -> Result<Vec<u8>, S
 /// # Errors
 /// As [`typeset`].
 pub fn page_images(project: &Project, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
-    world::set_images(&world::TEMPLATES, json(project, None)?, ppi)
+    world::set_images(&Templates::built_in(), json(project, None)?, ppi)
 }
 
 /// What the templates read for a project.

@@ -14,6 +14,7 @@ use typst::{Feature, Features, Library, LibraryExt, World, WorldExt};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
+use super::templates::Templates;
 use crate::fonts::FACES;
 
 /// The templates, by virtual path; the first is the main one.
@@ -56,11 +57,11 @@ fn file_id(path: &str) -> Result<FileId, String> {
 }
 
 impl Press {
-    fn new(templates: &[(&str, &str)], json: Vec<u8>) -> Result<Self, String> {
-        let mut sources = Vec::with_capacity(templates.len());
-        for (path, text) in templates {
+    fn new(templates: &Templates, json: Vec<u8>) -> Result<Self, String> {
+        let mut sources = Vec::new();
+        for (path, text) in templates.sources() {
             let id = file_id(path)?;
-            sources.push((id, Source::new(id, (*text).to_owned())));
+            sources.push((id, Source::new(id, text.to_owned())));
         }
         let main = sources.first().map(|(id, _)| *id).ok_or("there is no template")?;
         Ok(Self { main, sources, data: (file_id(DATA)?, Bytes::new(json)) })
@@ -147,7 +148,7 @@ fn lay_out(press: &Press) -> Result<PagedDocument, String> {
 /// What the typesetter refuses, its warnings included; always a fault of a template or of the data
 /// it was given, with the place in the template.
 pub(super) fn set_pdf(
-    templates: &[(&str, &str)],
+    templates: &Templates,
     json: Vec<u8>,
     ident: String,
     date: (i32, u8, u8),
@@ -171,7 +172,7 @@ pub(super) fn set_pdf(
 ///
 /// # Errors
 /// As [`set_pdf`].
-pub(super) fn set_images(templates: &[(&str, &str)], json: Vec<u8>, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
+pub(super) fn set_images(templates: &Templates, json: Vec<u8>, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
     let _forget = Forget;
     let press = Press::new(templates, json)?;
     let document = lay_out(&press)?;
