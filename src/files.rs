@@ -36,6 +36,12 @@ pub trait Files {
     /// The system's own error; `AlreadyExists` where a file stands.
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()>;
 
+    /// The same for a file beside another one, or in a folder there, which is made where it lacks.
+    ///
+    /// # Errors
+    /// As [`Files::write_new`]; `InvalidInput` where the name leads out of the folder.
+    fn write_new_beside(&mut self, path: &Path, name: &Path, bytes: &[u8]) -> io::Result<()>;
+
     /// Puts other bytes in the place of a file's, whole: they are written beside it first and moved in one
     /// step. `old` is what was read; a file that has changed since stays as it is.
     ///
@@ -100,6 +106,13 @@ impl Files for Disk {
         readable(file.path(), 0o644)?;
         file.persist_noclobber(path).map_err(|error| error.error)?;
         Ok(())
+    }
+
+    fn write_new_beside(&mut self, path: &Path, name: &Path, bytes: &[u8]) -> io::Result<()> {
+        stays_beside(name)?;
+        let path = parent_of(path).join(name);
+        std::fs::create_dir_all(parent_of(&path))?;
+        self.write_new(&path, bytes)
     }
 
     fn replace(&mut self, path: &Path, old: &[u8], new: &[u8]) -> io::Result<()> {
@@ -231,6 +244,11 @@ impl Files for Memory {
         }
         self.files.insert(path.to_owned(), bytes.to_vec());
         Ok(())
+    }
+
+    fn write_new_beside(&mut self, path: &Path, name: &Path, bytes: &[u8]) -> io::Result<()> {
+        stays_beside(name)?;
+        self.write_new(&path.parent().unwrap_or_else(|| Path::new("")).join(name), bytes)
     }
 
     fn replace(&mut self, path: &Path, old: &[u8], new: &[u8]) -> io::Result<()> {

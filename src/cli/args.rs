@@ -34,7 +34,7 @@ pub(super) enum Command {
 pub(super) struct New {
     /// Name of the new design, such as `kite-day`; the file is `kite-day.yaml`
     pub(super) name: PathBuf,
-    /// Start from another design, such as last month's: its month and title are changed
+    /// Start from another design, such as last month's: its month and title are changed, the files that it names copied along
     #[arg(long, value_name = "FILE")]
     pub(super) like: Option<PathBuf>,
     /// The month of the handout; the next month unless said

@@ -81,7 +81,7 @@ pub fn bundle_with(
 pub fn front_png(project: &Project, version: VersionId) -> Result<Vec<u8>, String> {
     let room = Room::tenths_of_mm(FRONT_ROOM.0, FRONT_ROOM.1);
     let scene = figures::front::front(project, version, room).ok_or("the design has no card to draw")?;
-    preview::png(&scene, FRONT_PIXELS)
+    preview::png_in(&scene, FRONT_PIXELS, project.design.accents())
 }
 
 fn pretty(value: &serde_json::Value) -> Result<Vec<u8>, String> {

@@ -5,6 +5,7 @@
 
 mod cutting;
 mod front;
+mod imprint;
 mod making;
 mod others;
 mod supplies;
@@ -17,12 +18,14 @@ use crate::length::{Length, Units};
 use crate::project::Project;
 use crate::words::english::pages as words;
 
+pub(super) use imprint::stored;
+
 /// Everything on the pages of a project's handout.
 pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutData {
     let design = &project.design;
     let month = month_of(design);
     let title = design.title.value.clone();
-    let designer = design.designer.as_ref().map(|designer| designer.value.clone());
+    let designer = design.giver().map(str::to_owned);
     HandoutData {
         paper: match design.units {
             Units::Inch => "letter",
@@ -31,7 +34,9 @@ pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutDat
         lang: words::LANG,
         file_title: words::file_title(&title, month.as_deref()),
         author: designer.iter().cloned().collect(),
-        style: style::table(),
+        style: style::table(design.accents()),
+        accents: imprint::accents(design),
+        imprint: imprint::imprint(design),
         footer: Footer {
             left: designer.unwrap_or_default(),
             title,

@@ -33,10 +33,11 @@ pub fn typeset(project: &Project, draft: Option<&[String]>) -> Result<Vec<u8>, S
 pub fn typeset_with(project: &Project, draft: Option<&[String]>, templates: &Templates) -> Result<Vec<u8>, String> {
     let json = json(project, draft)?;
     // The file's identity is its content; only a hash of it is written.
-    let ident = String::from_utf8_lossy(&json).into_owned();
+    let stored = compose::stored(project);
+    let ident = identity(&json, &stored);
     // The file is as old as its edition.
     let date = project.design.month.map_or((2000, 1, 1), |month| (i32::from(month.value.year), month.value.month, 1));
-    world::set_pdf(templates, json, ident, date)
+    world::set_pdf(templates, json, &stored, ident, date)
 }
 
 /// Each page of a project's handout as a PNG of `ppi` pixels an inch.
@@ -44,7 +45,16 @@ pub fn typeset_with(project: &Project, draft: Option<&[String]>, templates: &Tem
 /// # Errors
 /// As [`typeset`].
 pub fn page_images(project: &Project, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
-    world::set_images(&Templates::built_in(), json(project, None)?, ppi)
+    world::set_images(&Templates::built_in(), json(project, None)?, &compose::stored(project), ppi)
+}
+
+/// What tells one handout from another: all that stands on its pages.
+fn identity(json: &[u8], stored: &[world::Stored]) -> String {
+    let mut identity = String::from_utf8_lossy(json).into_owned();
+    for (path, picture) in stored {
+        identity.push_str(&format!("\n{path} {:032x}", typst::utils::hash128(&picture.bytes)));
+    }
+    identity
 }
 
 /// What the templates read for a project.

@@ -19,7 +19,8 @@ const FOOT: i64 = 1_500_000;
 pub(super) fn front(project: &Project, version: VersionId) -> Option<Scene> {
     let width = match (version.0, project.design.versions.len()) {
         (0, _) => 1056,
-        (_, 2) => 743,
+        // Beside a photo or more, all but the first are small.
+        (_, 2) if project.design.photos().next().is_none() => 743,
         _ => 380,
     };
     let height = if project.design.papers.len() > PAPERS_IN_A_ROW { 800 } else { 960 };

@@ -1,6 +1,6 @@
 //! The front page: an experienced maker needs only this one.
 
-use super::{month_of, pattern_words, small};
+use super::{imprint, month_of, pattern_words, small};
 use crate::cutting::halves::of_piece;
 use crate::design::model::{Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
 use crate::drawing::figures::view::{View, views};
@@ -28,6 +28,7 @@ pub(super) fn page(project: &Project) -> FrontPage {
         facts: facts(project),
         cut_list: cut_list(project),
         figures: figures(project),
+        photos: imprint::photos(&project.design),
         boxes: boxes(project),
     }
 }
