@@ -2,6 +2,7 @@
 //! are the outside oracles.
 
 mod oracles;
+mod templates;
 
 use std::path::Path;
 use std::sync::LazyLock;

@@ -67,6 +67,10 @@ pub struct HandoutData {
     pub author: Vec<String>,
     /// Pens and letters of the scenes.
     pub style: Value,
+    /// The two colours beside ink and slate.
+    pub accents: AccentColours,
+    /// The designer's own look; none where the design names no imprint.
+    pub imprint: Option<ImprintData>,
     /// The foot of every page.
     pub footer: Footer,
     /// The draft's mark and findings.
@@ -198,6 +202,59 @@ pub struct ProofTable {
     pub rows: Vec<[String; 4]>,
 }
 
+/// The two colours beside ink and slate, as `#0E5F70`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct AccentColours {
+    /// Notes, dimensions, headings.
+    pub notes: String,
+    /// Cuts and cautions.
+    pub cuts: String,
+}
+
+/// What an imprint puts on the pages.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ImprintData {
+    /// The logo.
+    pub logo: Option<StoredPicture>,
+    /// Title over the terms, or over the address alone.
+    pub title: &'static str,
+    /// Terms of use.
+    pub terms: Option<Said>,
+    /// Web address.
+    pub web: Option<WebLink>,
+}
+
+/// A web address.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct WebLink {
+    /// As it is printed.
+    pub shown: String,
+    /// Where it leads.
+    pub target: String,
+}
+
+/// A picture beside the data, as large as its place allows.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct StoredPicture {
+    /// Where it lies.
+    pub path: String,
+    /// For those who cannot see it.
+    pub alt: String,
+    /// Width on paper, nm.
+    pub width: i64,
+    /// Height on paper, nm.
+    pub height: i64,
+}
+
+/// A photo with its caption.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct PhotoFigure {
+    /// Above it.
+    pub caption: Said,
+    /// The photo.
+    pub photo: StoredPicture,
+}
+
 /// The foot of every page.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Footer {
@@ -271,6 +328,8 @@ pub struct FrontPage {
     pub cut_list: CutList,
     /// The finished card, one figure a version.
     pub figures: Vec<Figure>,
+    /// The finished card as the camera saw it.
+    pub photos: Vec<PhotoFigure>,
     /// What is unusual this month.
     pub boxes: Vec<CallOut>,
 }

@@ -35,7 +35,8 @@ pub(super) fn front(project: &Project, version: VersionId, wanted: Wanted) -> Op
     let width = match (version.0, project.design.versions.len()) {
         _ if wanted.large => LARGE_WIDTH,
         (0, _) => 1056,
-        (_, 2) => 743,
+        // Beside a photo or more, all but the first are small.
+        (_, 2) if project.design.photos().next().is_none() => 743,
         _ => 380,
     };
     let height = match wanted.form {

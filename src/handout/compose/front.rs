@@ -1,6 +1,6 @@
 //! The front page: an experienced maker needs only this one.
 
-use super::{month_of, pattern_words, small};
+use super::{imprint, month_of, pattern_words, small};
 use crate::cutting::halves::of_piece;
 use crate::design::model::{Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
 use crate::design::variants::Wanted;
@@ -31,6 +31,7 @@ pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
         facts: facts(project),
         cut_list: cut_list(project, wanted),
         figures: figures(project, wanted),
+        photos: imprint::photos(&project.design),
         boxes: boxes(project),
     }
 }
