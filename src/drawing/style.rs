@@ -81,7 +81,7 @@ pub const fn pen(role: Role) -> Pen {
         Role::Trim => line(RUST, 700),
         Role::Dimension => line(TEAL, 250),
         Role::Arrow => filled(TEAL),
-        Role::Leader => line(INK, 250),
+        Role::Leader | Role::Ruler => line(INK, 250),
         Role::LeaderDot => filled(INK),
         Role::Ring => on_white(INK, 350),
         Role::Flag => Pen { fill: Some(RUST), ..line(WHITE, 400) },

@@ -420,6 +420,8 @@ pub struct CutPanel {
     pub scene: Option<Scene>,
     /// Small pictures of parts that come loose and are cut further.
     pub loose: Vec<Scene>,
+    /// Bits of ruler for the odd sixteenths among its measures.
+    pub ruler: Option<Scene>,
     /// Said before the rows.
     pub before: Vec<Said>,
     /// Column heads.
@@ -488,6 +490,8 @@ pub struct StepCell {
     pub caution: Option<Said>,
     /// The act.
     pub line: Said,
+    /// Bits of ruler for the odd sixteenths among its measures.
+    pub ruler: Option<Scene>,
     /// More about it, one a line.
     pub more: Vec<Said>,
     /// How often.

@@ -3,10 +3,12 @@
 use crate::design::model::{PaperId, VersionId};
 use crate::design::variants::{Form, Wanted};
 use crate::drawing::canvas::extent;
+use crate::drawing::figures::ruler;
 use crate::drawing::figures::view::View;
 use crate::drawing::figures::{self, Room};
 use crate::drawing::scale::Print;
 use crate::drawing::scene::{Role, Scene};
+use crate::length::Length;
 use crate::project::Project;
 
 /// How large figures are printed on a handout.
@@ -24,6 +26,10 @@ const LARGE_WIDTH: i64 = 1080;
 
 /// Papers that the cut list sets side by side.
 const PAPERS_IN_A_ROW: usize = 4;
+
+/// Room for bits of ruler under a diagram, and under the words of a step, nm.
+const UNDER_A_MAP: i64 = 74_000_000;
+const BESIDE_A_STEP: i64 = 50_000_000;
 
 /// Kept under the lowest ink of a step's picture, nm.
 const FOOT: i64 = 1_500_000;
@@ -71,6 +77,18 @@ pub(super) fn step(project: &Project, step: usize, wanted: Wanted) -> Option<Sce
     Some(inked(scene, wanted))
 }
 
+/// Bits of ruler under a cutting diagram, for the odd sixteenths among its measures.
+pub(super) fn ruler_of_sheet(project: &Project, sheet: usize) -> Option<Scene> {
+    let rows = project.plan.sheets[sheet].cuts.iter().map(|row| row.measure);
+    ruler::rulers(format!("ruler-cutting-{}", sheet + 1), &ruler::odd(project.units(), rows), UNDER_A_MAP)
+}
+
+/// The same beside the words of a step.
+pub(super) fn ruler_of_step(project: &Project, step: usize, measures: &[Length]) -> Option<Scene> {
+    let measures = ruler::odd(project.units(), measures.iter().copied());
+    ruler::rulers(format!("ruler-step-{}", step + 1), &measures, BESIDE_A_STEP)
+}
+
 /// A paper's hatch in a frame, tenths of a millimetre.
 pub(super) fn swatch(project: &Project, paper: PaperId, (width, height): (i64, i64)) -> Scene {
     figures::small::swatch(project, paper, Room::tenths_of_mm(width, height))
@@ -93,7 +111,9 @@ pub(super) fn print_bars(wanted: Wanted) -> Scene {
     figures::small::print_bars(print(wanted))
 }
 
-/// What a cut and a fold look like; both kinds of fold where one of the pictures has the second.
-pub(super) fn legend<'s>(mut pictures: impl Iterator<Item = &'s Scene>) -> Scene {
-    figures::small::legend(pictures.any(|scene| scene.has(Role::Valley)))
+/// What a cut and a fold look like, where a picture has a fold; both kinds of fold where one has the second.
+pub(super) fn legend<'s>(pictures: impl Iterator<Item = &'s Scene> + Clone) -> Option<Scene> {
+    let has = |role: Role| pictures.clone().any(|scene| scene.has(role));
+    let both_ways = has(Role::Valley);
+    (both_ways || has(Role::Fold)).then(|| figures::small::legend(both_ways))
 }
