@@ -7,6 +7,7 @@
 mod compose;
 mod data;
 mod pictures;
+mod true_size;
 mod world;
 
 use crate::project::Project;
@@ -26,7 +27,7 @@ pub fn typeset(project: &Project, draft: Option<&[String]>) -> Result<Vec<u8>, S
     let ident = String::from_utf8_lossy(&json).into_owned();
     // The file is as old as its edition.
     let date = project.design.month.map_or((2000, 1, 1), |month| (i32::from(month.value.year), month.value.month, 1));
-    world::set_pdf(&world::TEMPLATES, json, ident, date)
+    true_size::unscaled(&world::set_pdf(&world::TEMPLATES, json, ident, date)?)
 }
 
 /// Each page of a project's handout as a PNG of `ppi` pixels an inch.
