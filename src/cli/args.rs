@@ -1,5 +1,6 @@
 //! The words of the command line.
 
+use crate::design::variants::Wanted;
 use crate::length::Units;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
@@ -126,6 +127,13 @@ pub(super) struct Publish {
     /// Publish this edition too, by rule where the design does not ask for it
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsWord>,
+    /// Make this handout too, in the words of the design's `handouts`, such as `--also "handout in large print on A4"`;
+    /// may be said for several
+    #[arg(long, value_name = "HANDOUT", value_parser = wanted)]
+    pub(super) also: Vec<Wanted>,
+    /// Make every handout that there is, each on the usual page
+    #[arg(long)]
+    pub(super) every: bool,
     /// Draw a design with errors all the same, marked DRAFT on every page
     #[arg(long)]
     pub(super) draft: bool,
@@ -170,4 +178,15 @@ impl UnitsWord {
             Self::Metric => Units::Metric,
         }
     }
+}
+
+/// A handout by its words.
+fn wanted(words: &str) -> Result<Wanted, String> {
+    Wanted::read(words).map_err(|unknown| {
+        format!(
+            "{}; say `handout`, `one leaf`, `designer's copy` or `try-out page`, and behind it `in large print`, `without \
+             fills`, `on letter` or `on A4`",
+            unknown.label()
+        )
+    })
 }

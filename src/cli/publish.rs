@@ -3,10 +3,11 @@
 use super::args::{Publish, UnitsWord};
 use super::{Ended, Failure, open, report, say, show, templates};
 use crate::cutting::verify::Fault;
+use crate::design::variants::Wanted;
 use crate::diagnostic::{Finding, Severity};
 use crate::edition::{bundle, publish};
 use crate::files::Disk;
-use crate::handout::Templates;
+use crate::handout::{Templates, Told};
 use crate::length::Units;
 use crate::pipeline;
 use crate::source::Source;
@@ -57,9 +58,21 @@ fn one(path: &Path, arguments: &Publish, templates: &Templates, out: &mut dyn Wr
     if !broken && let Err(faults) = pipeline::referee(&outcome.editions) {
         return Err(Failure::new(refused(&opened.source, &faults)));
     }
-    let lines: Option<Vec<String>> =
-        arguments.draft.then(|| report::plain(&opened.source, &outcome.findings).lines().map(str::to_owned).collect());
-    let bundle = bundle::bundle_with(&outcome.editions, &opened.stem, lines.as_deref(), templates)
+    let lines = |findings: &[Finding]| -> Vec<String> {
+        report::plain(&opened.source, findings).lines().map(str::to_owned).collect()
+    };
+    let (allowed, found): (Vec<Finding>, Vec<Finding>) =
+        outcome.findings.iter().cloned().partition(|finding| finding.allowed.is_some());
+    let told = Told {
+        draft: arguments.draft,
+        findings: if arguments.draft { lines(&outcome.findings) } else { lines(&found) },
+        allowed: lines(&allowed),
+    };
+    let mut also = arguments.also.clone();
+    if arguments.every {
+        also.extend(Wanted::all());
+    }
+    let bundle = bundle::bundle_with(&outcome.editions, &opened.stem, &also, &told, templates)
         .map_err(|what| Failure::new(format!("cannot publish `{name}`: {what}")))?;
     let written = publish::publish(&mut Disk, &arguments.to, &bundle).map_err(|error| {
         Failure::new(format!(

@@ -8,6 +8,7 @@ mod papers;
 mod relations;
 
 use crate::design::restate::Restated;
+use crate::design::variants::Wanted;
 use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
@@ -82,6 +83,8 @@ pub struct Design {
     pub supplies: Vec<Spanned<String>>,
     /// Extra tools.
     pub tools: Vec<Spanned<String>>,
+    /// The handouts that it asks for beside the usual one.
+    pub handouts: Vec<Wanted>,
     /// Whether the design has a `front` (counts come from it) or is a file for `cuts`.
     pub has_front: bool,
 }

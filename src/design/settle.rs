@@ -54,7 +54,7 @@ pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
-const KEYS: [&str; 23] = [
+const KEYS: [&str; 24] = [
     "title",
     "month",
     "designer",
@@ -77,6 +77,7 @@ const KEYS: [&str; 23] = [
     "leftovers",
     "supplies",
     "tools",
+    "handouts",
     "allow",
 ];
 
@@ -235,6 +236,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let leftovers = desk.leftovers(top.get("leftovers"), &paper_names);
     let supplies = desk.texts(top.get("supplies"));
     let tools = desk.texts(top.get("tools"));
+    let handouts = desk.handouts(top.get("handouts"));
     let allow = desk.allowances(top.get("allow"));
 
     let card = match (card_field, card) {
@@ -285,6 +287,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         allow,
         supplies,
         tools,
+        handouts,
         has_front,
     };
     settle_cells(&mut design);

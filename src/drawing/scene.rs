@@ -62,6 +62,22 @@ impl Scene {
         }
         self.items.iter().any(|item| stands(item, wanted))
     }
+
+    /// The same without hatches, for printers that spare ink: what a hatch tells is then said in words.
+    #[must_use]
+    pub fn without_hatches(self) -> Self {
+        fn bare(items: Vec<Item>) -> Vec<Item> {
+            items
+                .into_iter()
+                .filter(|item| item.role().is_none_or(|role| !role.is_hatch()))
+                .map(|item| match item {
+                    Item::Lens { centre, radius, items } => Item::Lens { centre, radius, items: bare(items) },
+                    other => other,
+                })
+                .collect()
+        }
+        Self { items: bare(self.items), ..self }
+    }
 }
 
 /// One thing drawn.
@@ -204,7 +220,28 @@ pub enum Role {
     Bar,
 }
 
+impl Item {
+    /// What it stands for; none for words and details.
+    #[must_use]
+    pub const fn role(&self) -> Option<Role> {
+        match self {
+            Self::Path { role, .. }
+            | Self::Shape { role, .. }
+            | Self::Strokes { role, .. }
+            | Self::Circles { role, .. }
+            | Self::Box { role, .. } => Some(*role),
+            Self::Text { .. } | Self::Lens { .. } => None,
+        }
+    }
+}
+
 impl Role {
+    /// Whether it is a part of a hatch.
+    #[must_use]
+    pub const fn is_hatch(self) -> bool {
+        matches!(self, Self::Hatch | Self::HatchSign | Self::HatchDot | Self::HatchHead | Self::HatchRing)
+    }
+
     /// Every role, in the order declared.
     pub const ALL: [Self; 29] = [
         Self::Cut,

@@ -99,6 +99,15 @@ pub const fn pen(role: Role) -> Pen {
     }
 }
 
+/// The pen of a role where nothing is filled: a flag is outlined.
+#[must_use]
+pub const fn bare_pen(role: Role) -> Pen {
+    match role {
+        Role::Flag => on_white(RUST, 350),
+        other => pen(other),
+    }
+}
+
 /// The letters of a lettering.
 #[must_use]
 pub const fn letters(lettering: Lettering) -> Letters {
@@ -127,12 +136,18 @@ pub fn with_accents(colour: &str, accents: Accents) -> String {
     }
 }
 
-/// Both tables for a writer outside: `{"roles": {role: pen}, "lettering": {lettering: letters}}`,
-/// keys as in a serialised scene, in a designer's accents.
+/// Both tables for a writer outside, with filled flags or without, in a designer's accents: `{"roles": {role:
+/// pen}, "lettering": {lettering: letters}}`, keys as in a serialised scene.
 #[must_use]
-pub fn table(accents: Accents) -> Value {
-    let roles = Role::ALL.map(|role| (key(role), value(pen(role))));
-    let lettering = Lettering::ALL.map(|lettering| (key(lettering), value(letters(lettering))));
+pub fn table(fills: bool, accents: Accents) -> Value {
+    let roles = Role::ALL.map(|role| (key(role), value(if fills { pen(role) } else { bare_pen(role) })));
+    let lettering = Lettering::ALL.map(|lettering| {
+        let mut own = letters(lettering);
+        if lettering == Lettering::Flag && !fills {
+            own.colour = RUST;
+        }
+        (key(lettering), value(own))
+    });
     let mut both = Map::new();
     both.insert("roles".to_owned(), Value::Object(roles.into_iter().collect()));
     both.insert("lettering".to_owned(), Value::Object(lettering.into_iter().collect()));
@@ -205,12 +220,17 @@ mod tests {
     fn the_table_names_every_role() {
         let usual = Accents::default();
         assert_eq!((usual.notes.to_string(), usual.cuts.to_string()), (TEAL.to_owned(), RUST.to_owned()));
-        let table = table(usual);
+        let table = table(true, usual);
         assert_eq!(table["roles"].as_object().unwrap().len(), Role::ALL.len());
         assert_eq!(table["roles"]["hatch-dot"]["fill"], RUST);
         assert_eq!(table["lettering"]["trim-word"]["tenths_of_point"], 100);
+        let bare = super::table(false, usual);
+        assert_eq!(
+            (&bare["roles"]["flag"]["fill"], &bare["lettering"]["flag"]["colour"]),
+            (&WHITE.into(), &RUST.into())
+        );
         let own = Accents { notes: Colour([0x12, 0x34, 0x56]), cuts: Colour([0x65, 0x43, 0x21]) };
-        let own = super::table(own).to_string();
+        let own = super::table(true, own).to_string();
         assert!(own.contains("#123456") && own.contains("#654321") && own.contains(INK));
         assert!(!own.contains(TEAL) && !own.contains(RUST));
     }

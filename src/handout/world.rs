@@ -19,7 +19,7 @@ use crate::fonts::FACES;
 use crate::picture::Picture;
 
 /// The templates, by virtual path; the first is the main one.
-pub(super) const TEMPLATES: [(&str, &str); 10] = [
+pub(super) const TEMPLATES: [(&str, &str); 13] = [
     ("/handout.typ", include_str!("../../templates/handout.typ")),
     ("/look.typ", include_str!("../../templates/look.typ")),
     ("/words.typ", include_str!("../../templates/words.typ")),
@@ -30,6 +30,9 @@ pub(super) const TEMPLATES: [(&str, &str); 10] = [
     ("/together.typ", include_str!("../../templates/together.typ")),
     ("/supplies.typ", include_str!("../../templates/supplies.typ")),
     ("/swatch.typ", include_str!("../../templates/swatch.typ")),
+    ("/leaf.typ", include_str!("../../templates/leaf.typ")),
+    ("/try-out.typ", include_str!("../../templates/try-out.typ")),
+    ("/proof.typ", include_str!("../../templates/proof.typ")),
 ];
 
 /// Where the templates find the data.

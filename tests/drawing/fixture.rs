@@ -340,6 +340,7 @@ pub(crate) fn lantern_row() -> Project {
         notes: Vec::new(),
         leftovers: Vec::new(),
         allow: Vec::new(),
+        handouts: Vec::new(),
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,

@@ -3,6 +3,7 @@
 use crate::assembly::model::{Action, Step};
 use crate::assembly::tell;
 use crate::design::model::{Design, Face, Work};
+use crate::design::variants::Wanted;
 use crate::handout::data::{MakingPages, StepCell, StepPart, TickRow, Ticks, all_said, said};
 use crate::handout::pictures;
 use crate::project::Project;
@@ -10,12 +11,12 @@ use crate::words::Line;
 use crate::words::english::pages as words;
 
 /// The pages of putting together; none where nothing but cutting is done.
-pub(super) fn pages(project: &Project) -> Option<MakingPages> {
+pub(super) fn pages(project: &Project, wanted: Wanted) -> Option<MakingPages> {
     let design = &project.design;
     let (mut preparing, mut parts): (Vec<StepCell>, Vec<StepPart>) = (Vec::new(), Vec::new());
     let one_side = design.layers.iter().all(|layer| layer.face == Face::Front);
     for (index, step) in project.steps.steps.iter().enumerate().filter(|(_, step)| step.work != Work::Cutting) {
-        let cell = cell(project, index, step);
+        let cell = cell(project, index, step, wanted);
         if prepares(step.work) {
             preparing.push(cell);
             continue;
@@ -79,12 +80,12 @@ fn title(design: &Design, step: &Step) -> Option<&'static str> {
     })
 }
 
-fn cell(project: &Project, index: usize, step: &Step) -> StepCell {
+fn cell(project: &Project, index: usize, step: &Step, wanted: Wanted) -> StepCell {
     let told = tell::step(&project.design, &project.layout, step);
     let more = if step.action == Action::Sort { tell::piles(&project.design, &project.plan) } else { Vec::new() };
     StepCell {
         number: told.number.map(|number| number.to_string()).unwrap_or_default(),
-        scene: pictures::step(project, index),
+        scene: pictures::step(project, index, wanted),
         notes: all_said(&told.notes),
         caution: told.caution.as_ref().map(said),
         line: said(&told.line),
