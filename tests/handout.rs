@@ -1,6 +1,7 @@
 //! The handout as its reader's machine sees it: poppler, qpdf and an independent PDF/UA-1 checker
 //! are the outside oracles.
 
+mod look;
 mod oracles;
 mod templates;
 
