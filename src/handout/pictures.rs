@@ -52,7 +52,8 @@ pub(super) fn front(project: &Project, version: VersionId, wanted: Wanted, heigh
     let width = match (version.0, project.design.versions.len()) {
         _ if wanted.large => LARGE_WIDTH,
         (0, _) => 1056,
-        (_, 2) => 743,
+        // Beside a photo, all but the first are small.
+        (_, 2) if wanted.form == Form::Leaf || project.design.photos().next().is_none() => 743,
         _ => 380,
     };
     let room = Room::tenths_of_mm(width, height).printed(print(wanted));
