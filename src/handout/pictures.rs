@@ -53,6 +53,11 @@ pub(super) fn step(project: &Project, step: usize) -> Option<Scene> {
     Some(scene)
 }
 
+/// The parts of a sheet that come loose and are cut further.
+pub(super) fn loose(project: &Project, sheet: usize) -> Vec<Scene> {
+    figures::sheet::loose(project, sheet)
+}
+
 /// Bits of ruler under a cutting diagram, for the odd sixteenths among its measures.
 pub(super) fn ruler_of_sheet(project: &Project, sheet: usize) -> Option<Scene> {
     let rows = project.plan.sheets[sheet].cuts.iter().map(|row| row.measure);

@@ -86,7 +86,7 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
         name,
         note: said(&note(project, group, sheets)),
         scene: pictures::cutting(project, group[0]),
-        loose: Vec::new(),
+        loose: pictures::loose(project, group[0]),
         ruler: pictures::ruler_of_sheet(project, group[0]),
         before: all_said(&[before(project, group), tell::before_a_pad(design, plan, &papers)].concat()),
         heads: words::CUT_HEADS,

@@ -5,6 +5,7 @@
 mod cuts;
 mod flags;
 mod labels;
+mod loose;
 
 use crate::cutting::plan::{Part, SheetPlan, Use};
 use crate::design::model::{Pattern, PieceId, PieceKind, TurnedOver, VersionId};
@@ -20,6 +21,7 @@ use crate::words::english::figures as words;
 use crate::words::roman;
 use flags::Ground;
 use labels::{Apart, Label, Points, Said, Surroundings, Tag};
+pub use loose::loose;
 
 const UM: i64 = 1000;
 /// The sheet's left edge in the figure: room for flags. More where a plan has wider flags, but the
@@ -194,8 +196,9 @@ impl<'a> Figure<'a> {
         flags::draw(&mut self.canvas, &standing);
         self.put_up();
         let waste: Vec<Area> = self.parts(|part| *part == Use::Leftover).into_iter().map(|(_, area)| area).collect();
-        self.label_leftovers(&waste);
-        self.label_small(&labelled, &waste);
+        let pieces: Vec<Area> = labelled.iter().map(|own| own.area).collect();
+        self.label_leftovers(&waste, &pieces);
+        self.label_small(&labelled, &waste, &pieces);
     }
 
     /// How wide a leftover's label would like to be; nothing for scraps, which have none.
@@ -239,7 +242,7 @@ impl<'a> Figure<'a> {
     }
 
     /// Leftovers with a number; scraps stay blank.
-    fn label_leftovers(&mut self, waste: &[Area]) {
+    fn label_leftovers(&mut self, waste: &[Area], pieces: &[Area]) {
         for left in self.project.plan.leftovers() {
             if left.sheet != self.index || left.number == 0 {
                 continue;
@@ -253,9 +256,9 @@ impl<'a> Figure<'a> {
                 }
                 let with_size = Apart::Leftover(numeral.clone(), Some(size.clone()));
                 let sheet = self.area;
-                let beside = Surroundings { sheet, waste: &[], beside: self.beside() };
+                let beside = Surroundings { sheet, waste: &[], pieces, beside: self.beside() };
                 if !labels::put_apart(&mut self.canvas, &with_size, &[area], &beside) {
-                    let anywhere = Surroundings { sheet, waste, beside: self.beside() };
+                    let anywhere = Surroundings { sheet, waste, pieces, beside: self.beside() };
                     let alone = Apart::Leftover(numeral.clone(), None);
                     let _ = labels::put_apart(&mut self.canvas, &alone, &[area], &anywhere);
                 }
@@ -268,7 +271,7 @@ impl<'a> Figure<'a> {
         (self.area.left - LEFT + 500 * UM, self.frame.at.x + WIDEST + RIGHT)
     }
 
-    fn label_small(&mut self, labelled: &[Labelled], waste: &[Area]) {
+    fn label_small(&mut self, labelled: &[Labelled], waste: &[Area], pieces: &[Area]) {
         let mut groups: Vec<(&Said, Vec<Area>)> = Vec::new();
         for Labelled { area, label, said } in labelled {
             if *label != Label::Leader {
@@ -280,10 +283,17 @@ impl<'a> Figure<'a> {
                 None => groups.push((said, vec![*area])),
             }
         }
+        let mut untold: Vec<Said> = Vec::new();
         for (said, areas) in groups {
             let apart = Apart::Piece(said.clone());
-            let around = Surroundings { sheet: self.area, waste, beside: self.beside() };
-            let _ = labels::put_apart(&mut self.canvas, &apart, &areas, &around);
+            let around = Surroundings { sheet: self.area, waste, pieces, beside: self.beside() };
+            if !labels::put_apart(&mut self.canvas, &apart, &areas, &around) && !untold.contains(said) {
+                untold.push(said.clone());
+            }
+        }
+        // No piece is left without a name.
+        if !untold.is_empty() {
+            labels::put_others(&mut self.canvas, &untold, self.area.left, self.area.bottom + 2200 * UM);
         }
     }
 
