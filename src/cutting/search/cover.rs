@@ -4,6 +4,8 @@ use super::counts::Lanes;
 use super::diagrams;
 use super::fixed;
 use super::fronts::{Fronts, Round};
+use super::greedy;
+use super::points::Axis;
 use super::problem::{Hand, Kind, Problem};
 use super::sheet::{Budget, CutSheet, Fit, Limits, cut_sheet, most_of};
 
@@ -215,6 +217,16 @@ pub(super) fn enough(lot: &Lot, limits: &Limits) -> Cover {
     if lot.kinds.iter().all(|kind| kind.wanted == 0) {
         return Cover::Yes(Covered::nothing());
     }
+    for first in [Axis::Up, Axis::Across] {
+        let greedy = |problem: &Problem| {
+            let node = greedy::fill_by(problem, first);
+            let counts = node.counts(problem.kinds.len());
+            counts.iter().any(|&n| n > 0).then(|| (counts, CutSheet { ways: vec![node], least_leftovers: 0 }))
+        };
+        if let Some(sheets) = sheet_by_sheet(lot, greedy) {
+            return Cover::Yes(Covered { sheets, ..Covered::nothing() });
+        }
+    }
     let quick = Limits {
         fit: Budget { pairs: limits.fit.pairs.min(300_000), ..limits.fit },
         cuts: Budget { pairs: limits.cuts.pairs.min(20_000), ..limits.cuts },
@@ -232,6 +244,11 @@ pub(super) fn enough(lot: &Lot, limits: &Limits) -> Cover {
 /// Fills one sheet after another, the largest first, with the largest area of pieces that is found
 /// quickly; none where something is left over.
 fn by_turns(lot: &Lot, limits: &Limits) -> Option<Vec<Alike>> {
+    sheet_by_sheet(lot, |problem| most_of(problem, limits.looks))
+}
+
+/// Fills one sheet after another, the largest first, with what `fill` gives; none where something is left over.
+fn sheet_by_sheet(lot: &Lot, fill: impl Fn(&Problem) -> Option<(Vec<u32>, CutSheet)>) -> Option<Vec<Alike>> {
     if lot.alike || lot.stacks.iter().any(|stack| stack.sections.len() != 1) {
         return None;
     }
@@ -244,7 +261,7 @@ fn by_turns(lot: &Lot, limits: &Limits) -> Option<Vec<Alike>> {
             if rest.iter().all(|&n| n == 0) {
                 return Some(all);
             }
-            let Some((counts, cut)) = most_of(&lot.problem(stack, &rest), limits.looks) else { break };
+            let Some((counts, cut)) = fill(&lot.problem(stack, &rest)) else { break };
             rest.iter_mut().zip(&counts).for_each(|(rest, n)| *rest -= n);
             match all.iter_mut().find(|alike| alike.stack == stack && alike.counts == counts) {
                 Some(same) => same.times += 1,

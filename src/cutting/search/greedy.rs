@@ -1,5 +1,5 @@
 //! What is done where a sheet is past exact search: the largest piece that still fits goes into
-//! the corner, a row of it is cut off, and the rest is filled in the same way.
+//! the corner, a row or a column of it is cut off, and the rest is filled in the same way.
 
 use super::points::Axis;
 use super::problem::{Hand, Problem};
@@ -9,9 +9,15 @@ use std::rc::Rc;
 /// Fills a sheet with what is wanted as far as it goes.
 #[must_use]
 pub(crate) fn fill(problem: &Problem) -> super::tree::Node {
+    fill_by(problem, Axis::Up)
+}
+
+/// The same in rows, which are cut off up the sheet, or in columns, across it.
+#[must_use]
+pub(crate) fn fill_by(problem: &Problem, first: Axis) -> super::tree::Node {
     let mut left: Vec<u32> = problem.kinds.iter().map(|kind| kind.wanted).collect();
     let mut steps = 20_000_u32;
-    let tree = part(problem, problem.width, problem.height, &mut left, &mut steps);
+    let tree = part(problem, first, (problem.width, problem.height), &mut left, &mut steps);
     tree.gather(problem.width, problem.height, problem.hand)
 }
 
@@ -19,12 +25,12 @@ fn allows(hand: Option<Hand>, one: i64, other: i64) -> bool {
     other == 0 || hand.is_none_or(|hand| hand.allows(one, other))
 }
 
-fn part(problem: &Problem, width: i64, height: i64, left: &mut [u32], steps: &mut u32) -> Tree {
+fn part(problem: &Problem, first: Axis, (width, height): (i64, i64), left: &mut [u32], steps: &mut u32) -> Tree {
     let mut best: Option<(i128, usize, i64, i64, bool)> = None;
     for (index, kind) in problem.kinds.iter().enumerate().filter(|(index, _)| left[*index] > 0) {
         for (w, h, lying) in kind.ways() {
             let fits = w <= width && h <= height;
-            // Row first: cut the row's height off, then the piece off the row.
+            // The row or column is cut off, then the piece off it.
             if fits
                 && allows(problem.hand, h, height - h)
                 && allows(problem.hand, w, width - w)
@@ -37,16 +43,16 @@ fn part(problem: &Problem, width: i64, height: i64, left: &mut [u32], steps: &mu
     let Some((_, kind, w, h, lying)) = best.filter(|_| *steps > 0) else { return Tree::Waste };
     *steps -= 1;
     left[kind] -= 1;
-    let piece = Rc::new(Tree::Piece(kind, lying));
-    let row = if w == width {
-        piece
-    } else {
-        let rest = Rc::new(part(problem, width - w, h, left, steps));
-        Rc::new(Tree::Cut { axis: Axis::Across, at: w, first: piece, rest })
+    let cut = |axis, at, whole, first: Rc<Tree>, rest: &mut dyn FnMut() -> Tree| {
+        if at == whole { first } else { Rc::new(Tree::Cut { axis, at, first, rest: Rc::new(rest()) }) }
     };
-    if h == height {
-        return row.as_ref().clone();
-    }
-    let rest = Rc::new(part(problem, width, height - h, left, steps));
-    Tree::Cut { axis: Axis::Up, at: h, first: row, rest }
+    let piece = Rc::new(Tree::Piece(kind, lying));
+    let whole = if first == Axis::Up {
+        let row = cut(Axis::Across, w, width, piece, &mut || part(problem, first, (width - w, h), left, steps));
+        cut(Axis::Up, h, height, row, &mut || part(problem, first, (width, height - h), left, steps))
+    } else {
+        let column = cut(Axis::Up, h, height, piece, &mut || part(problem, first, (w, height - h), left, steps));
+        cut(Axis::Across, w, width, column, &mut || part(problem, first, (width - w, height), left, steps))
+    };
+    whole.as_ref().clone()
 }
