@@ -4,7 +4,9 @@
 mod clear;
 mod fixture;
 mod generated;
+mod grey;
 mod outlines;
+mod placing;
 mod read;
 mod reference;
 mod settled;
@@ -17,6 +19,7 @@ use trimwright::drawing::figures::front::front;
 use trimwright::drawing::figures::sheet::sheet;
 use trimwright::drawing::figures::small;
 use trimwright::drawing::figures::step::step;
+use trimwright::drawing::scale::Print;
 use trimwright::drawing::scene::{Anchor, At, Item, Lettering, Scene};
 use trimwright::drawing::svg::svg;
 use trimwright::length::Units;
@@ -30,14 +33,14 @@ pub(crate) fn figures(project: &Project) -> Vec<Scene> {
         let width = if version.0 == 0 { 1056 } else { 743 };
         scenes.extend(front(project, version, Room::tenths_of_mm(width, 960)));
     }
-    scenes.extend((0..project.plan.sheets.len()).filter_map(|n| sheet(project, n)));
-    scenes.extend((0..project.steps.steps.len()).filter_map(|n| step(project, n)));
+    scenes.extend((0..project.plan.sheets.len()).filter_map(|n| sheet(project, n, Print::NORMAL)));
+    scenes.extend((0..project.steps.steps.len()).filter_map(|n| step(project, n, Print::NORMAL)));
     for paper in project.design.paper_ids() {
         scenes.push(small::swatch(project, paper, Room::tenths_of_mm(430, 60)));
         scenes.extend(small::blank_sheet(project, paper));
     }
-    scenes.extend(small::blank_card(project, 20));
-    scenes.push(small::print_bars());
+    scenes.extend(small::blank_card(project, 20, Print::NORMAL));
+    scenes.push(small::print_bars(Print::NORMAL));
     scenes.extend([false, true].map(small::legend));
     scenes
 }
@@ -96,7 +99,7 @@ fn each_measure_of_the_front_is_given_once() {
 fn sizes_on_a_diagram_are_as_the_pieces_lie() {
     let project = lantern_row();
     // Plan's third sheet: three panels upright, one lying.
-    let scene = sheet(&project, 2).unwrap();
+    let scene = sheet(&project, 2, Print::NORMAL).unwrap();
     let count = |size: &str| texts(&scene).iter().filter(|(.., text)| text == size).count();
     assert_eq!((count("3 3/4 × 5"), count("5 × 3 3/4")), (3, 1));
     assert_eq!(count("7 × 5 1/4"), 1, "a leftover's size");
@@ -112,7 +115,7 @@ fn sizes_on_a_diagram_are_as_the_pieces_lie() {
 fn a_step_shows_the_numbers_that_its_words_name() {
     let project = lantern_row();
     let numbers = |n: usize| {
-        let scene = step(&project, n).unwrap();
+        let scene = step(&project, n, Print::NORMAL).unwrap();
         texts(&scene)
             .into_iter()
             .filter(|(role, ..)| *role == Lettering::Figure)
@@ -120,11 +123,11 @@ fn a_step_shows_the_numbers_that_its_words_name() {
             .collect::<Vec<_>>()
     };
     assert_eq!(numbers(0), ["4 1/4"], "the score");
-    assert!(step(&project, 1).is_none(), "sorting has no picture");
+    assert!(step(&project, 1, Print::NORMAL).is_none(), "sorting has no picture");
     assert_eq!(numbers(2), ["1/8"], "the panel's border");
     assert_eq!(numbers(3), ["3/4", "1/4"], "the rail's place, and how far it reaches past");
     assert_eq!(numbers(4), ["1/4"], "the gap of the lanterns");
-    let trim = step(&project, 5).unwrap();
+    let trim = step(&project, 5, Print::NORMAL).unwrap();
     assert!(texts(&trim).iter().any(|(.., text)| text == "trim"));
 }
 

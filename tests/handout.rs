@@ -8,6 +8,7 @@ mod oracles;
 mod seen_to_fail;
 mod shown;
 mod structure;
+mod templates;
 mod variants;
 mod walk;
 
@@ -16,8 +17,9 @@ use std::sync::LazyLock;
 
 use crate::support::{demo, editions_at, sound};
 use oracles::{Sheet, pages, text_of, true_faults};
+use trimwright::design::variants::Wanted;
 use trimwright::drawing::scene::Role;
-use trimwright::handout;
+use trimwright::handout::{self, Told};
 use trimwright::pipeline;
 use trimwright::project::Project;
 use trimwright::source::Source;
@@ -34,7 +36,7 @@ static INCH: LazyLock<(Project, Vec<u8>)> = LazyLock::new(|| {
 });
 
 fn set(project: &Project) -> Vec<u8> {
-    handout::typeset(project, None).expect("it is set")
+    handout::typeset(project, Wanted::HANDOUT, &Told::default()).expect("it is set")
 }
 
 fn written(bytes: &[u8], folder: &Path) -> String {
@@ -129,7 +131,8 @@ fn a_draft_says_so_on_every_page_and_why_on_the_last() {
     let folder = tempfile::tempdir().expect("a folder");
     let findings: Vec<String> =
         (1..=70).map(|n| format!("error[past-the-edge]: finding number {n} reaches past *the* card")).collect();
-    let path = written(&handout::typeset(&INCH.0, Some(&findings)).expect("a draft"), folder.path());
+    let path =
+        written(&handout::typeset(&INCH.0, Wanted::HANDOUT, &Told::draft(&findings)).expect("a draft"), folder.path());
     let pages: Vec<String> =
         text_of(&path).split('\u{c}').map(str::to_owned).filter(|page| !page.trim().is_empty()).collect();
     assert!(pages.iter().all(|page| page.contains("DRAFT")));
@@ -144,7 +147,7 @@ fn a_draft_says_so_on_every_page_and_why_on_the_last() {
 #[test]
 fn page_pictures_are_as_many_as_pages() {
     let folder = tempfile::tempdir().expect("a folder");
-    let images = handout::page_images(&INCH.0, 40.0).expect("pictures");
+    let images = handout::page_images(&INCH.0, Wanted::HANDOUT, 40.0).expect("pictures");
     assert_eq!(images.len(), pages(&written(&INCH.1, folder.path())).len());
     // A PNG's width and height stand in bytes 16 to 24 (PNG specification, IHDR).
     for image in images {
@@ -253,7 +256,7 @@ fn the_legend_names_every_line_of_the_steps() {
              papers: {{white: {{sheets: 2 of letter}}}}\npieces: {{tag: {{size: 1 x 1 in, from: white}}}}\n\
              front: [{{place: tag, centre: both ways, glue: tape}}]\n{inside}"
         ));
-        let pages = handout::compose(&project, None).together.expect("steps");
+        let pages = handout::compose(&project, Wanted::HANDOUT, &Told::default()).together.expect("steps");
         let steps = pages.preparing.iter().chain(pages.parts.iter().flat_map(|part| &part.steps));
         let drawn: Vec<_> = steps.filter_map(|step| step.scene.clone()).collect();
         let legend = pages.legend.expect("a legend");

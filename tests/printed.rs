@@ -7,8 +7,9 @@ use trimwright::assembly::tell;
 use trimwright::cutting::halves::of_piece;
 use trimwright::cutting::plan::Use;
 use trimwright::design::model::{Along, Arrangement, From, PaperId, PieceId, Stated, Work};
+use trimwright::design::variants::Wanted;
 use trimwright::geometry::Edge;
-use trimwright::handout;
+use trimwright::handout::{self, Told};
 use trimwright::length::{Length, Size};
 use trimwright::project::Project;
 use trimwright::words::english::pages::piece_name;
@@ -27,7 +28,8 @@ fn set() -> Vec<(String, Project, Vec<String>)> {
         for project in editions_at(&path, &stem) {
             let name = format!("{stem} {}", project.units().word());
             let pdf = folder.path().join(format!("{name}.pdf"));
-            std::fs::write(&pdf, handout::typeset(&project, None).expect("a PDF")).expect("written");
+            std::fs::write(&pdf, handout::typeset(&project, Wanted::HANDOUT, &Told::default()).expect("a PDF"))
+                .expect("written");
             let words = tool("pdftotext", &["-raw", &pdf.to_string_lossy(), "-"]);
             let pages = words.split('\u{c}').map(str::to_owned).filter(|page| !page.trim().is_empty()).collect();
             all.push((name, project, pages));

@@ -7,6 +7,7 @@ use proptest::prelude::*;
 use std::collections::BTreeSet;
 use trimwright::diagnostic::{Finding, Severity};
 use trimwright::drawing::figures::step::step as picture;
+use trimwright::drawing::scale::Print;
 use trimwright::pipeline::{self, Outcome};
 use trimwright::source::Source;
 use writer::written;
@@ -30,7 +31,7 @@ fn all_stages(text: &str) -> Outcome {
         let _ = trimwright::readback::read_back(project);
         for (index, step) in project.steps.steps.iter().enumerate() {
             let _ = trimwright::assembly::tell::step(&project.design, &project.layout, step);
-            let _ = picture(project, index);
+            let _ = picture(project, index, Print::NORMAL);
         }
     }
     outcome

@@ -24,7 +24,7 @@ fn sample_pictures_are_what_the_program_makes() {
     let mut pictures: Vec<(PathBuf, Vec<u8>)> = Vec::new();
     for name in ["lantern-row", "kitchen-garden"] {
         let project = project(name);
-        let pages = handout::page_images(&project, PPI).expect("pages");
+        let pages = handout::page_images(&project, trimwright::design::variants::Wanted::HANDOUT, PPI).expect("pages");
         for (number, page) in pages.into_iter().enumerate().take(3) {
             pictures.push((folder.join(format!("{name}-page-{}.png", number + 1)), page));
         }

@@ -583,7 +583,7 @@ fn flags_carry_the_numbers_of_the_rows() {
     for path in demos() {
         for project in editions_at(&path, "demo") {
             for (index, plan) in project.plan.sheets.iter().enumerate() {
-                let scene = sheet(&project, index).expect("a diagram");
+                let scene = sheet(&project, index, trimwright::drawing::scale::Print::NORMAL).expect("a diagram");
                 let mut numbers: Vec<u32> = Vec::new();
                 for item in &scene.items {
                     let Item::Text { role: Lettering::Flag, text, .. } = item else { continue };

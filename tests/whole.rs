@@ -9,9 +9,11 @@ use std::collections::BTreeMap;
 use trimwright::assembly::model::Action;
 use trimwright::assembly::tell;
 use trimwright::design::model::{Face, From};
+use trimwright::design::variants::Wanted;
 use trimwright::diagnostic::Severity;
 use trimwright::drawing::figures::{Room, front, step, view};
-use trimwright::handout;
+use trimwright::drawing::scale::Print;
+use trimwright::handout::{self, Told};
 use trimwright::pipeline;
 use trimwright::project::Project;
 use trimwright::readback::read_back;
@@ -140,7 +142,7 @@ fn hold(project: &Project, text: &str) {
         assert!(sheet.pieces().iter().all(|(piece, _)| design.piece(*piece).from != From::Bought), "{text}");
     }
     for index in 0..project.steps.steps.len() {
-        let _ = step::step(project, index);
+        let _ = step::step(project, index, Print::NORMAL);
     }
     for view in view::views(project) {
         for version in design.version_ids() {
@@ -148,7 +150,7 @@ fn hold(project: &Project, text: &str) {
         }
     }
     assert!(!read_back(project).is_empty());
-    let pages = handout::compose(project, None);
+    let pages = handout::compose(project, Wanted::HANDOUT, &Told::default());
     let steps: usize = pages.together.iter().flat_map(|pages| &pages.parts).map(|part| part.steps.len()).sum();
     let prepared = pages.together.as_ref().map_or(0, |pages| pages.preparing.len());
     let all = project.steps.steps.iter().filter(|step| !matches!(step.action, Action::Cut { .. })).count();
@@ -194,7 +196,13 @@ fn sides_do_not_touch_each_other() {
     assert_eq!(inside.layout.layers[0].block, back.layout.layers[0].block);
     assert_eq!(inside.layout.layers[1].block, back.layout.layers[1].block);
     let titles = |project: &Project| -> Vec<Option<&'static str>> {
-        handout::compose(project, None).together.unwrap().parts.iter().map(|part| part.title).collect()
+        handout::compose(project, Wanted::HANDOUT, &Told::default())
+            .together
+            .unwrap()
+            .parts
+            .iter()
+            .map(|part| part.title)
+            .collect()
     };
     assert_eq!(titles(inside), [Some("The front"), Some("The inside")]);
     assert_eq!(titles(back), [Some("The front"), Some("The back")]);
@@ -207,7 +215,8 @@ fn pages_of_a_whole_card() {
     let project = sound(GARDEN_GATE);
     let folder = tempfile::tempdir().expect("a folder");
     let pdf = folder.path().join("gate.pdf");
-    std::fs::write(&pdf, handout::typeset(&project, None).expect("a PDF")).expect("written");
+    std::fs::write(&pdf, handout::typeset(&project, Wanted::HANDOUT, &Told::default()).expect("a PDF"))
+        .expect("written");
     let words = tool("pdftotext", &["-raw", &pdf.to_string_lossy(), "-"]);
     let tight = |text: &str| text.split_whitespace().collect::<String>();
     let page = tight(&words);
@@ -228,7 +237,7 @@ fn pages_of_a_whole_card() {
     // Steps stand under their side, in the order of the work.
     let order =
         ["Put together first", "The front", "Decorating", "The inside", "Decorating", "The back", "The envelope"];
-    let parts = handout::compose(&project, None).together.unwrap().parts;
+    let parts = handout::compose(&project, Wanted::HANDOUT, &Told::default()).together.unwrap().parts;
     assert_eq!(parts.iter().map(|part| part.title).collect::<Vec<_>>(), order.map(Some));
     let start = page.find(&tight("Putting it together")).expect("the steps");
     for title in order {
@@ -243,7 +252,7 @@ fn pages_of_a_whole_card() {
 #[test]
 fn a_front_alone_needs_no_titles() {
     let project = sound(LANTERN_ROW);
-    let pages = handout::compose(&project, None);
+    let pages = handout::compose(&project, Wanted::HANDOUT, &Told::default());
     assert_eq!(pages.sides, None);
     assert_eq!(pages.together.unwrap().parts.iter().map(|part| part.title).collect::<Vec<_>>(), [None]);
 }

@@ -1,5 +1,6 @@
 //! The words of the command line.
 
+use crate::design::variants::Wanted;
 use crate::length::Units;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
@@ -24,6 +25,8 @@ pub(super) enum Command {
     Sizes(Sizes),
     /// Publish designs as printable handouts
     Publish(Publish),
+    /// Write the templates of the pages into a folder, to be changed for `publish --templates`
+    Templates(Templates),
     /// Explain a rule, or list them all
     Explain(Explain),
 }
@@ -32,7 +35,7 @@ pub(super) enum Command {
 pub(super) struct New {
     /// Name of the new design, such as `kite-day`; the file is `kite-day.yaml`
     pub(super) name: PathBuf,
-    /// Start from another design, such as last month's: its month and title are changed
+    /// Start from another design, such as last month's: its month and title are changed, the files that it names copied along
     #[arg(long, value_name = "FILE")]
     pub(super) like: Option<PathBuf>,
     /// The month of the handout; the next month unless said
@@ -124,9 +127,26 @@ pub(super) struct Publish {
     /// Publish this edition too, by rule where the design does not ask for it
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsWord>,
+    /// Make this handout too, in the words of the design's `handouts`, such as `--also "handout in large print on A4"`;
+    /// may be said for several
+    #[arg(long, value_name = "HANDOUT", value_parser = wanted)]
+    pub(super) also: Vec<Wanted>,
+    /// Make every handout that there is, each on the usual page
+    #[arg(long)]
+    pub(super) every: bool,
     /// Draw a design with errors all the same, marked DRAFT on every page
     #[arg(long)]
     pub(super) draft: bool,
+    /// Set the pages by the templates of this folder, which `templates` writes, in place of the built-in ones
+    #[arg(long, value_name = "DIR")]
+    pub(super) templates: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Templates {
+    /// The new folder
+    #[arg(value_name = "DIR")]
+    pub(super) folder: PathBuf,
 }
 
 #[derive(Debug, Args)]
@@ -158,4 +178,15 @@ impl UnitsWord {
             Self::Metric => Units::Metric,
         }
     }
+}
+
+/// A handout by its words.
+fn wanted(words: &str) -> Result<Wanted, String> {
+    Wanted::read(words).map_err(|unknown| {
+        format!(
+            "{}; say `handout`, `one leaf`, `designer's copy` or `try-out page`, and behind it `in large print`, `without \
+             fills`, `on letter` or `on A4`",
+            unknown.label()
+        )
+    })
 }

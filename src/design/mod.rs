@@ -7,3 +7,4 @@ pub mod resize;
 pub mod restate;
 pub mod settle;
 pub mod sizes;
+pub mod variants;

@@ -3,14 +3,17 @@
 //! A design is settled for one system of units; the other edition is settled from the twins that
 //! the designer states, and by rule where none is stated. Must never know where a layer lies or how paper is cut.
 
+mod imprint;
 mod papers;
 mod relations;
 
 use crate::design::restate::Restated;
+use crate::design::variants::Wanted;
 use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
+pub use imprint::{Accents, Imprint, Photo, Web};
 pub use papers::{
     AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Grain, Paper, Pattern, Sheets, Side, TurnedOver,
 };
@@ -47,6 +50,10 @@ pub struct Design {
     pub month: Option<Spanned<Month>>,
     /// Who gives it away.
     pub designer: Option<Spanned<String>>,
+    /// The designer's own look, from a file that designs share.
+    pub imprint: Option<Imprint>,
+    /// A photo of the finished card.
+    pub photo: Option<Photo>,
     /// One or two sentences under the title.
     pub about: Option<Spanned<String>>,
     /// How many cards in all.
@@ -76,6 +83,8 @@ pub struct Design {
     pub supplies: Vec<Spanned<String>>,
     /// Extra tools.
     pub tools: Vec<Spanned<String>>,
+    /// The handouts that it asks for beside the usual one.
+    pub handouts: Vec<Wanted>,
     /// Whether the design has a `front` (counts come from it) or is a file for `cuts`.
     pub has_front: bool,
 }
@@ -461,6 +470,8 @@ pub struct Version {
     /// Which side of double-sided paper its varying pieces show, where it says so; else the piece
     /// says.
     pub side: Option<Side>,
+    /// A photo of this version.
+    pub photo: Option<Photo>,
 }
 
 /// What a layer lies on.

@@ -4,6 +4,32 @@ use super::area::Area;
 use super::scene::At;
 use crate::geometry::{Point, Rect};
 
+/// How large a figure is printed in the end: one for large print is drawn on a smaller page, which is
+/// then printed larger as a whole, letters and lines and all. What is true to scale allows for it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Print {
+    tenths: i64,
+}
+
+impl Print {
+    /// As drawn.
+    pub const NORMAL: Self = Self { tenths: 10 };
+    /// 1.7 times: figures of 9.5 pt come to 16, of 11 pt to 18.7.
+    pub const LARGE: Self = Self { tenths: 17 };
+
+    /// How much larger it is printed, in tenths.
+    #[must_use]
+    pub const fn tenths(self) -> i64 {
+        self.tenths
+    }
+
+    /// A length that is `printed` on the page, as it is drawn; rounded half up.
+    #[must_use]
+    pub const fn drawn(self, printed: i64) -> i64 {
+        (printed * 20 + self.tenths).div_euclid(2 * self.tenths)
+    }
+}
+
 /// A reduction: `page = real * page_part / real_part`, rounded half up once.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Scale {
@@ -16,10 +42,10 @@ pub struct Scale {
 pub const STATED: [u32; 7] = [10, 20, 25, 30, 40, 50, 100];
 
 impl Scale {
-    /// `1:n` with `n` in tenths.
+    /// `1:n` as printed, with `n` in tenths.
     #[must_use]
-    pub const fn stated(tenths: u32) -> Self {
-        Self { page_part: 10, real_part: tenths as i64 }
+    pub const fn stated(tenths: u32, print: Print) -> Self {
+        Self { page_part: 100, real_part: tenths as i64 * print.tenths }
     }
 
     /// The largest reduction at which `width` x `height` (as they are) fit into a room on the page;
@@ -42,10 +68,10 @@ impl Scale {
     /// The largest stated scale (tenths) of `from` on at which `width` x `height` fit into a room;
     /// the smallest one where none fits.
     #[must_use]
-    pub fn choose(choices: &[u32], width: i64, height: i64, room_width: i64, room_height: i64) -> u32 {
+    pub fn choose(choices: &[u32], (width, height): (i64, i64), room: (i64, i64), print: Print) -> u32 {
         let fits = |tenths: &&u32| {
-            let scale = Self::stated(**tenths);
-            scale.length(width) <= room_width && scale.length(height) <= room_height
+            let scale = Self::stated(**tenths, print);
+            scale.length(width) <= room.0 && scale.length(height) <= room.1
         };
         choices.iter().find(fits).or(choices.last()).copied().unwrap_or(50)
     }
@@ -116,8 +142,17 @@ mod tests {
 
     #[test]
     fn stated_scales_round_half_up() {
-        assert_eq!(Scale::stated(25).length(100), 40);
-        assert_eq!(Scale::stated(20).length(3), 2);
-        assert_eq!(Scale::choose(&STATED, 300, 100, 110, 100), 30);
+        assert_eq!(Scale::stated(25, Print::NORMAL).length(100), 40);
+        assert_eq!(Scale::stated(20, Print::NORMAL).length(3), 2);
+        assert_eq!(Scale::choose(&STATED, (300, 100), (110, 100), Print::NORMAL), 30);
+    }
+
+    #[test]
+    fn large_print_is_drawn_smaller_and_printed_true() {
+        // 1:2 of 34 mm is 17 mm on the page, drawn as 10 mm and printed 1.7 times as large.
+        assert_eq!(Scale::stated(20, Print::LARGE).length(34), 10);
+        assert_eq!(Print::LARGE.drawn(50_000_000), 29_411_765);
+        assert!((Print::LARGE.drawn(50_000_000) * 17 - 500_000_000).abs() <= 9, "1 nm at most off 5 cm");
+        assert_eq!(Print::NORMAL.drawn(7), 7);
     }
 }

@@ -62,6 +62,22 @@ impl Scene {
         }
         self.items.iter().any(|item| stands(item, wanted))
     }
+
+    /// The same without hatches, for printers that spare ink: what a hatch tells is then said in words.
+    #[must_use]
+    pub fn without_hatches(self) -> Self {
+        fn bare(items: Vec<Item>) -> Vec<Item> {
+            items
+                .into_iter()
+                .filter(|item| item.role().is_none_or(|role| !role.is_hatch()))
+                .map(|item| match item {
+                    Item::Lens { centre, radius, items } => Item::Lens { centre, radius, items: bare(items) },
+                    other => other,
+                })
+                .collect()
+        }
+        Self { items: bare(self.items), ..self }
+    }
 }
 
 /// One thing drawn.
@@ -200,13 +216,36 @@ pub enum Role {
     LensRing,
     /// An outline to colour or write in.
     Outline,
-    /// A bar to check a print with.
+    /// A bar to check a print with; the mark of a ruler that is meant.
     Bar,
+    /// The edge and the marks of a bit of ruler.
+    Ruler,
+}
+
+impl Item {
+    /// What it stands for; none for words and details.
+    #[must_use]
+    pub const fn role(&self) -> Option<Role> {
+        match self {
+            Self::Path { role, .. }
+            | Self::Shape { role, .. }
+            | Self::Strokes { role, .. }
+            | Self::Circles { role, .. }
+            | Self::Box { role, .. } => Some(*role),
+            Self::Text { .. } | Self::Lens { .. } => None,
+        }
+    }
 }
 
 impl Role {
+    /// Whether it is a part of a hatch.
+    #[must_use]
+    pub const fn is_hatch(self) -> bool {
+        matches!(self, Self::Hatch | Self::HatchSign | Self::HatchDot | Self::HatchHead | Self::HatchRing)
+    }
+
     /// Every role, in the order declared.
-    pub const ALL: [Self; 29] = [
+    pub const ALL: [Self; 30] = [
         Self::Cut,
         Self::Piece,
         Self::Sheet,
@@ -236,6 +275,7 @@ impl Role {
         Self::LensRing,
         Self::Outline,
         Self::Bar,
+        Self::Ruler,
     ];
 }
 

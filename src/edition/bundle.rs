@@ -4,8 +4,9 @@
 
 use crate::cutting::json;
 use crate::design::model::{Design, VersionId};
+use crate::design::variants::{Form, Page, Wanted};
 use crate::drawing::figures::{self, Room};
-use crate::handout;
+use crate::handout::{self, Templates, Told};
 use crate::length::Units;
 use crate::preview;
 use crate::project::Project;
@@ -36,21 +37,61 @@ pub const fn edition_name(units: Units) -> &'static str {
     }
 }
 
-/// Makes everything that an edition holds. `draft` gives the findings as plain lines: every page is
-/// then marked and the folder is another one, so that a draft never replaces an edition.
+/// The file's name of a handout: what it is, its page and units, and what is unlike the usual.
+#[must_use]
+pub fn handout_name(wanted: Wanted, units: Units, draft: bool) -> String {
+    let form = match (wanted.form, draft) {
+        (Form::Handout, false) => "handout",
+        (Form::Handout, true) => "draft",
+        (Form::Leaf, false) => "leaf",
+        (Form::Leaf, true) => "draft-leaf",
+        (Form::DesignersCopy, false) => "designers-copy",
+        (Form::DesignersCopy, true) => "draft-designers-copy",
+        (Form::TryOut, false) => "try-out",
+        (Form::TryOut, true) => "draft-try-out",
+    };
+    let page = wanted.page.unwrap_or(Page::usual(units)).word();
+    let units = units.word();
+    let large = if wanted.large { "-large-print" } else { "" };
+    let fills = if wanted.fills { "" } else { "-without-fills" };
+    format!("{form}-{page}-{units}{large}{fills}.pdf")
+}
+
+/// Makes everything that an edition holds: the usual handout of each project, those that the design asks for and
+/// those `also` wanted. A draft's folder is another one, so that it never replaces an edition.
 ///
 /// # Errors
 /// What could not be made and why, in one sentence.
-pub fn bundle(projects: &[Project], stem: &str, draft: Option<&[String]>) -> Result<Bundle, String> {
+pub fn bundle(projects: &[Project], stem: &str, also: &[Wanted], told: &Told) -> Result<Bundle, String> {
+    bundle_with(projects, stem, also, told, &Templates::built_in())
+}
+
+/// The same with other templates.
+///
+/// # Errors
+/// As [`bundle`].
+pub fn bundle_with(
+    projects: &[Project],
+    stem: &str,
+    also: &[Wanted],
+    told: &Told,
+    templates: &Templates,
+) -> Result<Bundle, String> {
     let first = projects.first().ok_or("there is nothing to publish")?;
     let month = first.design.month.map_or_else(|| "undated".to_owned(), |month| month.value.to_string());
-    let (folder_tail, file_head) = if draft.is_some() { ("-draft", "draft") } else { ("", "handout") };
+    let folder_tail = if told.draft { "-draft" } else { "" };
     let mut files = BTreeMap::new();
     for project in projects {
-        let name = edition_name(project.units());
-        files.insert(PathBuf::from(format!("{file_head}-{name}.pdf")), handout::typeset(project, draft)?);
+        let units = project.units();
+        for wanted in [Wanted::HANDOUT].iter().chain(&first.design.handouts).chain(also) {
+            let name = PathBuf::from(handout_name(*wanted, units, told.draft));
+            // One page may be the usual one and asked for by its name.
+            if !files.contains_key(&name) {
+                files.insert(name, handout::typeset_with(project, *wanted, told, templates)?);
+            }
+        }
         let plan = json::to_json(&project.design, &project.plan);
-        files.insert(PathBuf::from(format!("plan-{name}.json")), pretty(&plan)?);
+        files.insert(PathBuf::from(format!("plan-{}.json", edition_name(units))), pretty(&plan)?);
     }
     for (version, name) in first.design.version_ids().zip(front_names(&first.design)) {
         files.insert(PathBuf::from(name), front_png(first, version)?);
@@ -65,7 +106,7 @@ pub fn bundle(projects: &[Project], stem: &str, draft: Option<&[String]>) -> Res
 pub fn front_png(project: &Project, version: VersionId) -> Result<Vec<u8>, String> {
     let room = Room::tenths_of_mm(FRONT_ROOM.0, FRONT_ROOM.1);
     let scene = figures::front::front(project, version, room).ok_or("the design has no card to draw")?;
-    preview::png(&scene, FRONT_PIXELS)
+    preview::png_in(&scene, FRONT_PIXELS, project.design.accents())
 }
 
 fn pretty(value: &serde_json::Value) -> Result<Vec<u8>, String> {

@@ -5,33 +5,44 @@
 
 mod cutting;
 mod front;
+mod imprint;
+mod leaf;
 mod making;
 mod others;
+mod proof;
 mod supplies;
+mod try_out;
 
+use super::Told;
 use super::data::{Draft, Figure, Footer, HandoutData, Scrap, SwatchPage, said};
 use super::pictures;
 use crate::design::model::{Design, Pattern, PieceId};
+use crate::design::variants::{Form, Page, Wanted};
 use crate::drawing::style;
 use crate::length::{Length, Units};
 use crate::project::Project;
-use crate::words::english::pages as words;
+use crate::words::english::{pages as words, variants};
+
+pub(super) use imprint::stored;
 
 /// Everything on the pages of a project's handout.
-pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutData {
+pub(super) fn compose(project: &Project, wanted: Wanted, told: &Told) -> HandoutData {
     let design = &project.design;
     let month = month_of(design);
     let title = design.title.value.clone();
-    let designer = design.designer.as_ref().map(|designer| designer.value.clone());
-    HandoutData {
-        paper: match design.units {
-            Units::Inch => "letter",
-            Units::Metric => "a4",
-        },
+    let designer = design.giver().map(str::to_owned);
+    // The designer's copy is a handout and more.
+    let is_whole = matches!(wanted.form, Form::Handout | Form::DesignersCopy);
+    let mut data = HandoutData {
+        paper: wanted.page.unwrap_or(Page::usual(design.units)).word(),
+        zoom: pictures::print(wanted).tenths(),
+        fills: wanted.fills,
         lang: words::LANG,
-        file_title: words::file_title(&title, month.as_deref()),
+        file_title: titled(words::file_title(&title, month.as_deref()), wanted.form),
         author: designer.iter().cloned().collect(),
-        style: style::table(),
+        style: style::table(wanted.fills, design.accents()),
+        accents: imprint::accents(design),
+        imprint: imprint::imprint(design),
         footer: Footer {
             left: designer.unwrap_or_default(),
             title,
@@ -39,41 +50,73 @@ pub(super) fn compose(project: &Project, draft: Option<&[String]>) -> HandoutDat
             page: words::PAGE,
             of: words::OF,
         },
-        draft: draft.map(|lines| Draft {
+        draft: told.draft.then(|| Draft {
             mark: words::DRAFT,
             heading: words::FINDINGS,
-            lead: said(&words::findings_lead(lines.is_empty())),
-            lines: lines.to_vec(),
+            lead: said(&words::findings_lead(told.findings.is_empty())),
+            lines: told.findings.clone(),
         }),
-        front: front::page(project),
-        sides: front::sides(project),
-        cutting: cutting::pages(project),
-        others: others::pages(project),
-        together: making::pages(project),
-        supplies: supplies::pages(project),
-        swatch: swatch(project),
+        front: None,
+        sides: None,
+        leaf: None,
+        cutting: None,
+        others: None,
+        together: None,
+        supplies: None,
+        swatch: None,
+        try_out: None,
+        proof: None,
+    };
+    if wanted.form != Form::TryOut {
+        data.front = Some(front::page(project, wanted));
+    }
+    if is_whole {
+        data.sides = front::sides(project, wanted);
+        data.cutting = Some(cutting::pages(project, wanted));
+        data.others = others::pages(project, wanted);
+        data.together = making::pages(project, wanted);
+        data.supplies = Some(supplies::pages(project, wanted));
+        data.swatch = Some(swatch(project, wanted));
+    }
+    match wanted.form {
+        Form::Handout => {}
+        Form::Leaf => data.leaf = Some(leaf::page(project, wanted)),
+        Form::DesignersCopy => data.proof = Some(proof::pages(project, told)),
+        Form::TryOut => data.try_out = Some(try_out::pages(project)),
+    }
+    data
+}
+
+/// The file's title with what it is for.
+fn titled(title: String, form: Form) -> String {
+    match form {
+        Form::Handout => title,
+        Form::Leaf => variants::leaf_title(&title),
+        Form::TryOut => variants::try_out_title(&title),
+        Form::DesignersCopy => variants::copy_title(&title),
     }
 }
 
-fn swatch(project: &Project) -> SwatchPage {
+fn swatch(project: &Project, wanted: Wanted) -> SwatchPage {
     let design = &project.design;
     let outline = |version, large| {
-        let scene = pictures::outline(project, large)?;
+        let scene = pictures::outline(project, large, wanted)?;
         Some(Figure { caption: said(&words::outline_caption(&design.version(version).name)), scene })
     };
     // Up to two versions: one large outline to work on, two small ones to try. More: one each.
     let ids: Vec<_> = design.version_ids().collect();
-    let wanted: Vec<_> = match ids.as_slice() {
+    let outlines: Vec<_> = match ids.as_slice() {
+        [only] if wanted.large => vec![(*only, false)],
         [only] => vec![(*only, true), (*only, false), (*only, false)],
-        [one, two] => vec![(*one, true), (*one, false), (*two, false)],
+        [one, two] if !wanted.large => vec![(*one, true), (*one, false), (*two, false)],
         several => several.iter().map(|id| (*id, false)).collect(),
     };
     let bought = design.papers.iter().filter(|paper| paper.kept_from.is_none());
     SwatchPage {
-        across: front::across(design),
+        across: if wanted.large { 2 } else { front::across(design) },
         title: words::SWATCH,
         lead: said(&words::swatch_lead()),
-        cards: wanted.into_iter().filter_map(|(version, large)| outline(version, large)).collect(),
+        cards: outlines.into_iter().filter_map(|(version, large)| outline(version, large)).collect(),
         papers_title: words::MY_PAPERS,
         papers: bought.map(|paper| Scrap { label: said(&words::for_paper(&paper.name)) }).collect(),
     }

@@ -49,12 +49,16 @@ pub(super) fn all_said(lines: &[Line]) -> Vec<Said> {
     lines.iter().map(said).collect()
 }
 
-/// Everything on the pages of one handout.
+/// Everything on the pages of one handout: which of them there are depends on what it is for.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub struct HandoutData {
     /// `letter` or `a4`.
     pub paper: &'static str,
+    /// How much larger all is printed than it is set, in tenths.
+    pub zoom: i64,
+    /// Whether hatches and other filled areas are printed.
+    pub fills: bool,
     /// Language tag.
     pub lang: &'static str,
     /// Title of the file.
@@ -63,24 +67,192 @@ pub struct HandoutData {
     pub author: Vec<String>,
     /// Pens and letters of the scenes.
     pub style: Value,
+    /// The two colours beside ink and slate.
+    pub accents: AccentColours,
+    /// The designer's own look; none where the design names no imprint.
+    pub imprint: Option<ImprintData>,
     /// The foot of every page.
     pub footer: Footer,
     /// The draft's mark and findings.
     pub draft: Option<Draft>,
     /// The front page.
-    pub front: FrontPage,
+    pub front: Option<FrontPage>,
     /// The other sides of the card and its envelope; none where nothing lies on them.
     pub sides: Option<SidePages>,
+    /// All diagrams, and what shows when the card is made, on the back of one leaf.
+    pub leaf: Option<LeafPage>,
     /// The cutting pages.
-    pub cutting: CuttingPages,
+    pub cutting: Option<CuttingPages>,
     /// The same from other sheets that somebody may hold.
     pub others: Option<CuttingPages>,
     /// Putting together; none where nothing is put together.
     pub together: Option<MakingPages>,
     /// Supplies and finishing.
-    pub supplies: SupplyPages,
+    pub supplies: Option<SupplyPages>,
     /// The swatch page.
-    pub swatch: SwatchPage,
+    pub swatch: Option<SwatchPage>,
+    /// The pieces of one card at half size.
+    pub try_out: Option<TryOutPages>,
+    /// What only the designer sees.
+    pub proof: Option<ProofPages>,
+}
+
+/// The back of one leaf.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct LeafPage {
+    /// Title.
+    pub title: String,
+    /// How numbers are meant.
+    pub lead: Said,
+    /// What can hurt.
+    pub caution: Said,
+    /// One a diagram.
+    pub panels: Vec<LeafPanel>,
+    /// Over the lines.
+    pub lines_title: String,
+    /// Where each layer goes and which borders show, one line a step of gluing or trimming.
+    pub lines: Vec<Said>,
+}
+
+/// A diagram with the measures of its cuts.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct LeafPanel {
+    /// Hatches of the papers cut so.
+    pub swatches: Vec<Scene>,
+    /// Their names.
+    pub name: String,
+    /// Sheets, size, pattern.
+    pub note: Said,
+    /// The diagram.
+    pub scene: Option<Scene>,
+    /// The cut numbers and their measure, in order.
+    pub cuts: Vec<LeafCut>,
+    /// What to have then.
+    pub items: Vec<Said>,
+}
+
+/// A measure on a leaf.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct LeafCut {
+    /// The cut numbers.
+    pub cuts: String,
+    /// The measure.
+    pub measure: String,
+}
+
+/// The pieces of one card at half size.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct TryOutPages {
+    /// Title.
+    pub title: String,
+    /// What they are for.
+    pub lead: Said,
+    /// How to go about it, one a line.
+    pub lines: Vec<Said>,
+    /// What can hurt.
+    pub caution: Said,
+    /// The bars that show whether the print is true.
+    pub bars: Scene,
+    /// The finished card, to build after.
+    pub finished: Option<Figure>,
+    /// The pieces, in rows.
+    pub rows: Vec<Vec<Figure>>,
+    /// Where each goes, one line a step.
+    pub steps: Vec<Said>,
+    /// Over them.
+    pub steps_title: String,
+}
+
+/// What only the designer sees.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct ProofPages {
+    /// Title.
+    pub title: String,
+    /// What these pages are.
+    pub lead: Said,
+    /// Texts under titles.
+    pub parts: Vec<ProofPart>,
+    /// The table of aims.
+    pub aims: ProofTable,
+}
+
+/// Lines under a title.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ProofPart {
+    /// Title.
+    pub title: String,
+    /// One paragraph a line.
+    pub lines: Vec<Said>,
+}
+
+/// What the plan reaches.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ProofTable {
+    /// Title.
+    pub title: String,
+    /// Under it.
+    pub note: Said,
+    /// Column heads.
+    pub heads: [String; 4],
+    /// One row an aim.
+    pub rows: Vec<[String; 4]>,
+}
+
+/// The two colours beside ink and slate, as `#0E5F70`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct AccentColours {
+    /// Notes, dimensions, headings.
+    pub notes: String,
+    /// Cuts and cautions.
+    pub cuts: String,
+}
+
+/// What an imprint puts on the pages.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ImprintData {
+    /// The logo.
+    pub logo: Option<StoredPicture>,
+    /// Title over the terms, or over the address alone.
+    pub title: &'static str,
+    /// Terms of use.
+    pub terms: Option<Said>,
+    /// Web address.
+    pub web: Option<WebLink>,
+}
+
+/// A web address.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct WebLink {
+    /// As it is printed.
+    pub shown: String,
+    /// Where it leads.
+    pub target: String,
+}
+
+/// A picture beside the data, as large as its place allows.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct StoredPicture {
+    /// Where it lies.
+    pub path: String,
+    /// For those who cannot see it.
+    pub alt: String,
+    /// Width on paper, nm.
+    pub width: i64,
+    /// Height on paper, nm.
+    pub height: i64,
+}
+
+/// A photo with its caption.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct PhotoFigure {
+    /// Above it.
+    pub caption: Said,
+    /// The photo.
+    pub photo: StoredPicture,
 }
 
 /// The foot of every page.
@@ -156,6 +328,8 @@ pub struct FrontPage {
     pub cut_list: CutList,
     /// The finished card, one figure a version.
     pub figures: Vec<Figure>,
+    /// The finished card as the camera saw it.
+    pub photos: Vec<PhotoFigure>,
     /// What is unusual this month.
     pub boxes: Vec<CallOut>,
 }
@@ -246,6 +420,8 @@ pub struct CutPanel {
     pub scene: Option<Scene>,
     /// Small pictures of parts that come loose and are cut further.
     pub loose: Vec<Scene>,
+    /// Bits of ruler for the odd sixteenths among its measures.
+    pub ruler: Option<Scene>,
     /// Said before the rows.
     pub before: Vec<Said>,
     /// Column heads.
@@ -314,6 +490,8 @@ pub struct StepCell {
     pub caution: Option<Said>,
     /// The act.
     pub line: Said,
+    /// Bits of ruler for the odd sixteenths among its measures.
+    pub ruler: Option<Scene>,
     /// More about it, one a line.
     pub more: Vec<Said>,
     /// How often.

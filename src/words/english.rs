@@ -14,6 +14,7 @@ pub mod places;
 pub mod post;
 pub mod sizes;
 pub mod stock;
+pub mod variants;
 
 use super::Line;
 

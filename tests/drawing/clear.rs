@@ -11,6 +11,7 @@ use trimwright::design::model::Pattern;
 use trimwright::drawing::area::Area;
 use trimwright::drawing::canvas::text_area;
 use trimwright::drawing::figures::sheet::sheet;
+use trimwright::drawing::scale::Print;
 use trimwright::drawing::scene::{At, Item, Lettering, Role, Scene};
 use trimwright::geometry::Edge;
 use trimwright::project::Project;
@@ -31,7 +32,7 @@ pub(crate) fn check(project: &Project) {
 
 /// A cutting diagram: every cut flagged once, every piece labelled, flags clear of everything.
 pub(crate) fn diagram(project: &Project, index: usize) {
-    let scene = sheet(project, index).unwrap();
+    let scene = sheet(project, index, Print::NORMAL).unwrap();
     labels_are_clear(&scene);
     ink_stays_inside(&scene);
     flags_are_clear(&scene);
@@ -91,7 +92,7 @@ fn a_sheet_lower_than_its_arrow_is_drawn() {
         // A search for room that does not end would hang here.
         let (done, drawn) = mpsc::channel();
         let scene = project.clone();
-        thread::spawn(move || done.send(sheet(&scene, 0)));
+        thread::spawn(move || done.send(sheet(&scene, 0, Print::NORMAL)));
         let scene = drawn.recv_timeout(Duration::from_secs(60)).expect("drawn").expect("a diagram");
         assert!(scene.has(Role::Up) && scene.has(Role::UpHead), "{width} x {height}");
         diagram(&project, 0);

@@ -16,6 +16,7 @@ use trimwright::drawing::figures::front::{face, front};
 use trimwright::drawing::figures::step::step as draw_step;
 use trimwright::drawing::figures::view::{View, views};
 use trimwright::drawing::outline::Outline;
+use trimwright::drawing::scale::Print;
 use trimwright::drawing::scale::{Frame, Scale};
 use trimwright::drawing::scene::{At, Item, Lettering, Role, Scene};
 use trimwright::drawing::svg::svg;
@@ -65,6 +66,8 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         title: said("Paper Shapes".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
         designer: None,
+        imprint: None,
+        photo: None,
         about: None,
         cards: said(1),
         workshop: Workshop {
@@ -82,12 +85,20 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
             paper("slate", sheet, Pattern::Any, Some("80 lb cover")),
         ],
         pieces: all,
-        versions: vec![Version { name: String::new(), span: NOWHERE, cards: 1, papers: Vec::new(), side: None }],
+        versions: vec![Version {
+            name: String::new(),
+            span: NOWHERE,
+            cards: 1,
+            papers: Vec::new(),
+            side: None,
+            photo: None,
+        }],
         envelope: Some(Envelope { size: size(22, 22), span: NOWHERE, flap: Some(len(8)) }),
         layers,
         notes: Vec::new(),
         leftovers: Vec::new(),
         allow: Vec::new(),
+        handouts: Vec::new(),
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,
@@ -358,7 +369,7 @@ fn others() -> Vec<(&'static str, Scene)> {
         project
     };
     let view = |view| face(&faces, VersionId(0), view, Room::tenths_of_mm(1200, 600)).expect("a face");
-    let drawn = |project: &Project, n| draw_step(project, n).expect("a picture");
+    let drawn = |project: &Project, n| draw_step(project, n, Print::NORMAL).expect("a picture");
     let finished = |form, width, height| {
         let pieces = vec![shaped("shape", width, height, ANY, form)];
         finish(&project(pieces, Vec::new()), PieceId(1)).expect("something to finish")
@@ -509,7 +520,7 @@ fn a_hatch_stays_on_what_is_seen_of_its_paper() {
         let scene = front(&project, VersionId(0), ROOM).unwrap();
         let tenths = scene.scale.unwrap();
         let card = Rect::of(project.layout.card.unwrap());
-        let scale = Scale::stated(tenths);
+        let scale = Scale::stated(tenths, Print::NORMAL);
         let frame = Frame::new(scale, card, origin(&scene, scale.length(card.width())));
         let shown: Vec<Region> = project.layout.layers.iter().map(|placed| placed.shown()).collect();
         let shown: Vec<Outline> = shown.iter().filter_map(|region| Outline::of(frame, region)).collect();
@@ -596,7 +607,8 @@ fn a_handout_sets_windows_and_turned_layers() {
             step(2, Work::Layering, Action::Glue { layer: LayerId(1), loose: false }),
         ],
     };
-    let pages = trimwright::handout::page_images(&project, 100.0).unwrap_or_else(|error| panic!("{error:?}"));
+    let pages = trimwright::handout::page_images(&project, trimwright::design::variants::Wanted::HANDOUT, 100.0)
+        .unwrap_or_else(|error| panic!("{error:?}"));
     if std::env::var_os("UPDATE_PICTURES").is_some() {
         let folder = std::env::temp_dir().join("look");
         std::fs::create_dir_all(&folder).unwrap();

@@ -9,6 +9,7 @@ use trimwright::drawing::canvas::text_area;
 use trimwright::drawing::figures::Room;
 use trimwright::drawing::figures::front::front;
 use trimwright::drawing::figures::sheet::sheet;
+use trimwright::drawing::scale::Print;
 use trimwright::drawing::scene::{At, Item, Lettering, Role, Scene};
 use trimwright::drawing::svg::svg;
 use trimwright::geometry::Rect;
@@ -83,7 +84,7 @@ fn the_front_draws_the_layout_to_its_scale() {
 fn a_diagram_draws_every_cut_where_the_plan_has_it() {
     let project = lantern_row();
     for (index, plan) in project.plan.sheets.iter().enumerate() {
-        let scene = sheet(&project, index).unwrap();
+        let scene = sheet(&project, index, Print::NORMAL).unwrap();
         let tenths = scene.scale.unwrap();
         let boxes = boxes(&scene);
         #[allow(clippy::cast_precision_loss)]

@@ -20,6 +20,9 @@ pub(crate) struct Least {
 /// The usual print.
 pub(crate) const USUAL: Least = Least { letters: 9.0, fraction: 11.0 };
 
+/// Large print (UKAAF G003: 16 pt or more, 18 best).
+pub(crate) const LARGE: Least = Least { letters: 16.0, fraction: 18.0 };
+
 /// A handout to be walked.
 pub(crate) struct Set {
     pub(crate) name: String,

@@ -52,7 +52,8 @@ fn a_trimmed_step_of_a_nested_layer_has_its_picture_and_its_words() {
         let outcome = run(&nested(to));
         let project = &outcome.editions[0];
         let at = project.steps.steps.iter().position(|step| matches!(step.action, Action::Trim { .. })).unwrap();
-        let scene = trimwright::drawing::figures::step::step(project, at).expect("a picture");
+        let scene = trimwright::drawing::figures::step::step(project, at, trimwright::drawing::scale::Print::NORMAL)
+            .expect("a picture");
         assert!(
             scene.alt.contains(&format!("trimmed level with {}", if to == "card" { "the card" } else { to })),
             "{to}: {}",

@@ -5,6 +5,8 @@ use super::front::Drafts;
 use super::names::{Names, tidy};
 use crate::design::model::{Allowance, Idea, LayerId, Note, NoteOn, PaperId, Work};
 use crate::design::nodes::Node;
+use crate::design::variants::Wanted;
+use crate::diagnostic::{Certainty, Finding};
 use crate::source::Spanned;
 
 const WORKS: [(&str, Work); 8] = [
@@ -80,5 +82,36 @@ impl<'a> Desk<'a> {
     pub(super) fn texts(&mut self, field: Option<Field<'a>>) -> Vec<Spanned<String>> {
         let items = field.and_then(|field| self.items(field)).unwrap_or_default();
         items.into_iter().filter_map(|item| self.words(item)).collect()
+    }
+
+    /// The handouts that are made beside the usual one.
+    pub(super) fn handouts(&mut self, field: Option<Field<'a>>) -> Vec<Wanted> {
+        let items = field.and_then(|field| self.items(field)).unwrap_or_default();
+        items.into_iter().filter_map(|item| self.handout(item)).collect()
+    }
+
+    fn handout(&mut self, item: Field<'a>) -> Option<Wanted> {
+        let text = self.text(item)?;
+        let unknown = match Wanted::read(text.value) {
+            Ok(wanted) => return Some(wanted),
+            Err(unknown) => unknown,
+        };
+        let sayings = Wanted::sayings();
+        let known: Vec<&str> = sayings.iter().map(String::as_str).collect();
+        let near = self.nearest(&tidy(text.value).to_lowercase(), &known);
+        let edit = near.and_then(|near| self.in_place_of(text.value, text.span, near));
+        let help = match near {
+            Some(near) => format!("write 1 item such as `{near}`"),
+            None => "write 1 of `handout`, `one leaf`, `designer's copy` and `try-out page`, and behind it what is \
+                     unlike the usual: `in large print`, `without fills`, `on letter` or `on A4`"
+                .to_owned(),
+        };
+        self.note(
+            Finding::error("bad-word", text.span, format!("`{}` is no handout", text.value), unknown.label())
+                .help(help)
+                .plainly(format!("\"{}\" does not name a handout that can be made.", text.value))
+                .edits(edit, Certainty::Likely),
+        );
+        None
     }
 }

@@ -10,7 +10,7 @@ use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, put_lens, ring_radius, text_area};
 use crate::drawing::dimension::{Dimension, Drawn, stack};
 use crate::drawing::outline::Outline;
-use crate::drawing::scale::{Frame, STATED, Scale};
+use crate::drawing::scale::{Frame, Print, STATED, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
 use crate::geometry::{Edge, Rect};
@@ -58,8 +58,9 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
     let above = if fold_edge.is_some_and(Edge::is_side) { FOLD_MARK } else { 7500 * UM };
     let below = if part.dimensions { 8300 * UM } else { 1000 * UM };
     let (width, height) = (face.width(), face.height());
-    let tenths = Scale::choose(&STATED, width, height, room.width - beside, room.height - above - below);
-    let frame = Frame::new(Scale::stated(tenths), face, At::new(0, 0));
+    let within = (room.width - beside, room.height - above - below);
+    let tenths = Scale::choose(&STATED, (width, height), within, room.print);
+    let frame = Frame::new(Scale::stated(tenths, room.print), face, At::new(0, 0));
     let outline = frame.area(face);
 
     let mut canvas = Canvas::new();
@@ -110,7 +111,7 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
         canvas.taken.push(drawn.area);
     }
     if let Some(borders) = &lens {
-        put_border_lens(&mut canvas, project, frame, version, (face, &copies), borders);
+        put_border_lens(&mut canvas, project, (frame, room.print), version, (face, &copies), borders);
         measures.push(words::borders_told(&numbers(project, &borders.widths)));
     }
     for (spot, ring) in inside {
@@ -423,7 +424,7 @@ fn lens_stretch(outline: Area, borders: &Borders) -> (i64, i64) {
 fn put_border_lens(
     canvas: &mut Canvas,
     project: &Project,
-    frame: Frame,
+    (frame, print): (Frame, Print),
     version: VersionId,
     (face, copies): (Rect, &[Copy]),
     borders: &Borders,
@@ -441,7 +442,7 @@ fn put_border_lens(
     let top = if borders.below { face.bottom } else { face.top };
     let seen = Pile {
         project,
-        frame: Frame { scale: Scale::stated(10), at: seen_corner, left: face.right, top },
+        frame: Frame { scale: Scale::stated(10, print), at: seen_corner, left: face.right, top },
         copies,
         version,
     };

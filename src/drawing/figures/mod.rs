@@ -6,10 +6,14 @@ mod turns;
 
 pub mod finish;
 pub mod front;
+pub mod ruler;
 pub mod sheet;
 pub mod small;
 pub mod step;
+pub mod try_out;
 pub mod view;
+
+use super::scale::Print;
 
 /// The room that a figure may take on the page, nm.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -18,13 +22,21 @@ pub struct Room {
     pub width: i64,
     /// Height.
     pub height: i64,
+    /// How large it is printed.
+    pub print: Print,
 }
 
 impl Room {
     /// From tenths of a millimetre.
     #[must_use]
     pub const fn tenths_of_mm(width: i64, height: i64) -> Self {
-        Self { width: width * 100_000, height: height * 100_000 }
+        Self { width: width * 100_000, height: height * 100_000, print: Print::NORMAL }
+    }
+
+    /// The same room in other print.
+    #[must_use]
+    pub const fn printed(self, print: Print) -> Self {
+        Self { print, ..self }
     }
 }
 

@@ -8,7 +8,7 @@ use crate::design::model::{LayerId, PaperId, Pattern};
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, put_up};
 use crate::drawing::hatch::hatch_of;
-use crate::drawing::scale::{Frame, Scale};
+use crate::drawing::scale::{Frame, Print, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
 use crate::geometry::Rect;
@@ -40,10 +40,10 @@ pub fn swatch(project: &Project, paper: PaperId, room: Room) -> Scene {
 /// The finished card in outlines only, to colour or paste on, at `1:tenths/10`; none where there is
 /// no card.
 #[must_use]
-pub fn blank_card(project: &Project, tenths: u32) -> Option<Scene> {
+pub fn blank_card(project: &Project, tenths: u32, print: Print) -> Option<Scene> {
     let card = project.layout.card?;
     let face = Rect::of(card);
-    let frame = Frame::new(Scale::stated(tenths), face, At::new(0, 0));
+    let frame = Frame::new(Scale::stated(tenths, print), face, At::new(0, 0));
     let mut canvas = Canvas::new();
     canvas.area(Role::Outline, frame.area(face));
     let all: Vec<LayerId> = project.design.layer_ids().collect();
@@ -65,7 +65,7 @@ pub fn blank_sheet(project: &Project, paper: PaperId) -> Option<Scene> {
     let design = &project.design;
     let own = design.paper(paper);
     let size = own.sheets.first()?.size;
-    let frame = Frame::new(Scale::stated(100), Rect::of(size), At::new(0, 0));
+    let frame = Frame::new(Scale::stated(100, Print::NORMAL), Rect::of(size), At::new(0, 0));
     let area = frame.area(Rect::of(size));
     let mut canvas = Canvas::new();
     canvas.area(Role::Outline, area);
@@ -89,16 +89,18 @@ pub fn blank_sheet(project: &Project, paper: PaperId) -> Option<Scene> {
 
 /// A bar of 5 cm and one of 2 in at true size, to check a print with a ruler.
 #[must_use]
-pub fn print_bars() -> Scene {
+pub fn print_bars(print: Print) -> Scene {
     let mut canvas = Canvas::new();
     let tall = 4400 * UM;
     let mut bar = |top: i64, step: i64, steps: i64, is_long: &dyn Fn(i64) -> bool, word: &str| {
         let middle = top + tall / 2;
         let long = step * steps;
+        let long = print.drawn(long);
         canvas.line(Role::Bar, At::new(0, middle), At::new(long, middle));
         for n in 0..=steps {
             let half = if n == 0 || n == steps || is_long(n) { tall / 2 } else { tall / 4 };
-            canvas.line(Role::Bar, At::new(step * n, middle - half), At::new(step * n, middle + half));
+            let x = print.drawn(step * n);
+            canvas.line(Role::Bar, At::new(x, middle - half), At::new(x, middle + half));
         }
         let baseline = middle + text::cap_height(Lettering::Figure) / 2;
         canvas.text(Lettering::Figure, At::new(long + 3000 * UM, baseline), Anchor::Start, word);

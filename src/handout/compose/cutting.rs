@@ -4,6 +4,7 @@ use super::small;
 use crate::assembly::model::Action;
 use crate::assembly::{finishing, tell};
 use crate::cutting::alternatives;
+use crate::design::variants::Wanted;
 use crate::handout::data::{CutLine, CutPanel, CuttingPages, Said, all_said, said};
 use crate::handout::pictures;
 use crate::project::Project;
@@ -13,14 +14,14 @@ use crate::words::english::{cutting as cut_words, pages as words};
 /// The swatch before a panel's name, tenths of a millimetre.
 const SWATCH: (i64, i64) = (110, 56);
 
-pub(super) fn pages(project: &Project) -> CuttingPages {
+pub(super) fn pages(project: &Project, wanted: Wanted) -> CuttingPages {
     let design = &project.design;
     CuttingPages {
         title: words::CUTTING,
         lead: said(&words::cutting_lead(design.units)),
         caution: said(&words::cutting_caution()),
         notes: before_cutting(project).into_iter().chain([said(&words::measured_part())]).collect(),
-        panels: panels(project),
+        panels: panels(project, wanted),
         closing: if project.plan.missing.is_empty() {
             said(&tell::all_cut(design, &project.plan))
         } else {
@@ -36,7 +37,7 @@ fn before_cutting(project: &Project) -> Vec<Said> {
 }
 
 /// Sheets by diagram, in the plan's order.
-pub(super) fn panels(project: &Project) -> Vec<CutPanel> {
+pub(super) fn panels(project: &Project, wanted: Wanted) -> Vec<CutPanel> {
     let mut groups: Vec<(usize, Vec<usize>)> = Vec::new();
     for (index, sheet) in project.plan.sheets.iter().enumerate() {
         match groups.iter_mut().find(|(diagram, _)| *diagram == sheet.diagram) {
@@ -46,24 +47,26 @@ pub(super) fn panels(project: &Project) -> Vec<CutPanel> {
     }
     groups
         .iter()
-        .flat_map(|(_, group)| std::iter::once(panel(project, group)).chain(another_way(project, group)))
+        .flat_map(|(_, group)| {
+            std::iter::once(panel(project, group, wanted)).chain(another_way(project, group, wanted))
+        })
         .collect()
 }
 
 /// The other way to cut these sheets, where one of their papers asks for it and there is one.
-fn another_way(project: &Project, group: &[usize]) -> Option<CutPanel> {
+fn another_way(project: &Project, group: &[usize], wanted: Wanted) -> Option<CutPanel> {
     let (design, plan) = (&project.design, &project.plan);
     if group.iter().all(|index| design.paper(plan.sheets[*index].paper).ways < 2) {
         return None;
     }
     let other = alternatives::for_sheet(design, plan, group[0])?;
     let project = Project { plan: other.plan, ..project.clone() };
-    let first = panel(&project, group);
+    let first = panel(&project, group, wanted);
     let name = words::another_way(&first.name);
     Some(CutPanel { again: words::continued(&name), name, before: vec![said(&words::why_another_way())], ..first })
 }
 
-fn panel(project: &Project, group: &[usize]) -> CutPanel {
+fn panel(project: &Project, group: &[usize], wanted: Wanted) -> CutPanel {
     let (design, plan) = (&project.design, &project.plan);
     let first = &plan.sheets[group[0]];
     let mut papers: Vec<_> = Vec::new();
@@ -85,8 +88,9 @@ fn panel(project: &Project, group: &[usize]) -> CutPanel {
         again: words::continued(&name),
         name,
         note: said(&note(project, group, sheets)),
-        scene: pictures::cutting(project, group[0]),
+        scene: pictures::cutting(project, group[0], wanted),
         loose: Vec::new(),
+        ruler: pictures::ruler_of_sheet(project, group[0]),
         before: all_said(&[before(project, group), tell::before_a_pad(design, plan, &papers)].concat()),
         heads: words::CUT_HEADS,
         rows: first

@@ -1,8 +1,9 @@
 //! The front page: an experienced maker needs only this one.
 
-use super::{month_of, pattern_words, small};
+use super::{imprint, month_of, pattern_words, small};
 use crate::cutting::halves::of_piece;
 use crate::design::model::{Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
+use crate::design::variants::Wanted;
 use crate::drawing::figures::view::{View, views};
 use crate::geometry::{Edge, Rect};
 use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, SidePages, all_said, said};
@@ -18,16 +19,19 @@ use std::collections::{BTreeMap, BTreeSet};
 /// A ribbon's swatch, tenths of a millimetre: the width of a quarter and of a third of the page.
 const QUARTER: (i64, i64) = (430, 60);
 const THIRD: (i64, i64) = (586, 60);
+/// Half of it in large print, as it is drawn.
+const HALF_LARGE: (i64, i64) = (521, 60);
 
-pub(super) fn page(project: &Project) -> FrontPage {
+pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
     let design = &project.design;
     FrontPage {
         over: words::sketch_for(&month_of(design).unwrap_or_default()),
         title: design.title.value.clone(),
         about: design.about.iter().map(|about| said(&Line::plain(about.value.clone()))).collect(),
         facts: facts(project),
-        cut_list: cut_list(project),
-        figures: figures(project),
+        cut_list: cut_list(project, wanted),
+        figures: figures(project, wanted),
+        photos: imprint::photos(&project.design),
         boxes: boxes(project),
     }
 }
@@ -66,10 +70,14 @@ pub(super) fn across(design: &Design) -> usize {
     if matches!(design.papers.len(), 4 | 7 | 8) || design.papers.len() > 9 { 4 } else { 3 }
 }
 
-fn cut_list(project: &Project) -> CutList {
+fn cut_list(project: &Project, wanted: Wanted) -> CutList {
     let design = &project.design;
-    let across = across(design);
-    let ribbon = if across == 4 { QUARTER } else { THIRD };
+    let across = if wanted.large { 2 } else { across(design) };
+    let ribbon = match across {
+        2 => HALF_LARGE,
+        4 => QUARTER,
+        _ => THIRD,
+    };
     CutList {
         across,
         title: words::CUT_LIST,
@@ -184,7 +192,7 @@ fn shaped(design: &Design, id: PieceId, paper: PaperId) -> Line {
 }
 
 /// The other sides of the card and its envelope that something lies on; a version's own where it differs.
-pub(super) fn sides(project: &Project) -> Option<SidePages> {
+pub(super) fn sides(project: &Project, wanted: Wanted) -> Option<SidePages> {
     let design = &project.design;
     let mut figures = Vec::new();
     for view in views(project).into_iter().filter(|view| *view != View::Front) {
@@ -200,7 +208,7 @@ pub(super) fn sides(project: &Project) -> Option<SidePages> {
         };
         for id in design.version_ids().take(if varies { usize::MAX } else { 1 }) {
             let version = if varies { design.version(id).name.as_str() } else { "" };
-            let scene = pictures::side(project, id, view);
+            let scene = pictures::side(project, id, view, wanted);
             figures.extend(scene.map(|scene| Figure { caption: said(&words::side_caption(title, version)), scene }));
         }
     }
@@ -208,7 +216,7 @@ pub(super) fn sides(project: &Project) -> Option<SidePages> {
     (!figures.is_empty()).then_some(SidePages { title: words::OTHER_SIDES, lead, figures })
 }
 
-fn figures(project: &Project) -> Vec<Figure> {
+fn figures(project: &Project, wanted: Wanted) -> Vec<Figure> {
     let design = &project.design;
     design
         .version_ids()
@@ -221,7 +229,7 @@ fn figures(project: &Project) -> Vec<Figure> {
                     (design.per_card(*piece), design.piece(*piece).name.clone(), design.paper(*paper).name.clone())
                 })
                 .collect();
-            let scene = pictures::front(project, id)?;
+            let scene = pictures::front(project, id, wanted)?;
             Some(Figure { caption: said(&words::version_caption(&version.name, version.cards, &papers)), scene })
         })
         .collect()

@@ -3,19 +3,21 @@
 use crate::assembly::model::{Action, Step};
 use crate::assembly::tell;
 use crate::design::model::{Design, Face, Work};
+use crate::design::variants::Wanted;
 use crate::handout::data::{MakingPages, StepCell, StepPart, TickRow, Ticks, all_said, said};
 use crate::handout::pictures;
+use crate::length::{Length, Units, parse_length};
 use crate::project::Project;
-use crate::words::Line;
+use crate::words::{Inline, Line};
 use crate::words::english::pages as words;
 
 /// The pages of putting together; none where nothing but cutting is done.
-pub(super) fn pages(project: &Project) -> Option<MakingPages> {
+pub(super) fn pages(project: &Project, wanted: Wanted) -> Option<MakingPages> {
     let design = &project.design;
     let (mut preparing, mut parts): (Vec<StepCell>, Vec<StepPart>) = (Vec::new(), Vec::new());
     let one_side = design.layers.iter().all(|layer| layer.face == Face::Front);
     for (index, step) in project.steps.steps.iter().enumerate().filter(|(_, step)| step.work != Work::Cutting) {
-        let cell = cell(project, index, step);
+        let cell = cell(project, index, step, wanted);
         if prepares(step.work) {
             preparing.push(cell);
             continue;
@@ -31,10 +33,7 @@ pub(super) fn pages(project: &Project) -> Option<MakingPages> {
     }
     let drawn = parts.iter().flat_map(|part| &part.steps).any(|step| step.scene.is_some());
     let all = preparing.iter().chain(parts.iter().flat_map(|part| &part.steps));
-    let legend = preparing
-        .iter()
-        .any(|step| step.scene.is_some())
-        .then(|| pictures::legend(all.filter_map(|step| step.scene.as_ref())));
+    let legend = pictures::legend(all.filter_map(|step| step.scene.as_ref()));
     Some(MakingPages {
         title: words::PUTTING_TOGETHER,
         lead: said(&words::putting_lead(design.cards.value)),
@@ -79,17 +78,27 @@ fn title(design: &Design, step: &Step) -> Option<&'static str> {
     })
 }
 
-fn cell(project: &Project, index: usize, step: &Step) -> StepCell {
+fn cell(project: &Project, index: usize, step: &Step, wanted: Wanted) -> StepCell {
     let told = tell::step(&project.design, &project.layout, step);
     let more = if step.action == Action::Sort { tell::piles(&project.design, &project.plan) } else { Vec::new() };
     StepCell {
         number: told.number.map(|number| number.to_string()).unwrap_or_default(),
-        scene: pictures::step(project, index),
+        scene: pictures::step(project, index, wanted),
         notes: all_said(&told.notes),
         caution: told.caution.as_ref().map(said),
         line: said(&told.line),
+        ruler: pictures::ruler_of_step(project, index, &measures(project.units(), &told.line)),
         more: all_said(&more),
         times: said(&Line::plain(told.times)),
         checkpoint: told.checkpoint.as_ref().map(said),
     }
+}
+
+/// The lengths that a line measures, a size as its two sides.
+fn measures(units: Units, line: &Line) -> Vec<Length> {
+    let sides = line.0.iter().flat_map(|part| match part {
+        Inline::Measure(text) => text.trim_end_matches(units.sign()).split(" x ").collect(),
+        _ => Vec::new(),
+    });
+    sides.filter_map(|number| parse_length(&format!("{} {}", number.trim(), units.sign())).ok()).collect()
 }

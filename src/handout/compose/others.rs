@@ -4,14 +4,15 @@
 use super::cutting;
 use crate::assembly::sequence::sequence;
 use crate::design::model::Sheets;
+use crate::design::variants::Wanted;
 use crate::handout::data::{CutPanel, CuttingPages, Said, said};
 use crate::project::{Other, Project};
 use crate::words::Line;
 use crate::words::english::{pages as words, stock};
 
 /// None where the design names no other sheets, or none of them is of any use.
-pub(super) fn pages(project: &Project) -> Option<CuttingPages> {
-    let panels: Vec<CutPanel> = project.others.iter().flat_map(|other| panels(project, other)).collect();
+pub(super) fn pages(project: &Project, wanted: Wanted) -> Option<CuttingPages> {
+    let panels: Vec<CutPanel> = project.others.iter().flat_map(|other| panels(project, other, wanted)).collect();
     (!panels.is_empty()).then(|| CuttingPages {
         title: stock::OTHER_SHEETS,
         lead: said(&stock::other_sheets_lead()),
@@ -23,7 +24,7 @@ pub(super) fn pages(project: &Project) -> Option<CuttingPages> {
 }
 
 /// The panels of one paper's other sheets; what they do not give is said before the first row.
-fn panels(project: &Project, other: &Other) -> Vec<CutPanel> {
+fn panels(project: &Project, other: &Other, wanted: Wanted) -> Vec<CutPanel> {
     let plan = other.own_plan();
     let short = plan.most.filter(|_| !plan.missing.is_empty());
     let steps = sequence(&other.design, &plan);
@@ -31,7 +32,7 @@ fn panels(project: &Project, other: &Other) -> Vec<CutPanel> {
     let own = Project { design, plan, steps, others: Vec::new(), ..project.clone() };
     let sheets: Vec<_> = other.design.paper(other.paper).sheets.iter().map(Sheets::count_and_name).collect();
     let from = stock::sheets(&sheets);
-    let mut panels = cutting::panels(&own);
+    let mut panels = cutting::panels(&own, wanted);
     for panel in &mut panels {
         panel.name = words::from_other_sheets(&panel.name, &from);
         panel.again = words::continued(&panel.name);

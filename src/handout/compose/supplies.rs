@@ -8,6 +8,7 @@ use crate::cutting::demand::hand;
 use crate::cutting::more::in_rows;
 use crate::cutting::plan::{Left, SheetPlan};
 use crate::design::model::{Design, Fold, Glue, PaperId, Pattern, PieceId, PieceKind};
+use crate::design::variants::Wanted;
 use crate::handout::data::{
     CallOut, LeftoverRow, LeftoverTable, PrintCheck, SupplyPages, TickItem, TickList, Told, all_said, said,
 };
@@ -21,7 +22,7 @@ use crate::words::{Line, roman};
 /// A swatch in a list, tenths of a millimetre.
 const SWATCH: (i64, i64) = (80, 40);
 
-pub(super) fn pages(project: &Project) -> SupplyPages {
+pub(super) fn pages(project: &Project, wanted: Wanted) -> SupplyPages {
     let design = &project.design;
     SupplyPages {
         title: words::SUPPLIES,
@@ -32,7 +33,7 @@ pub(super) fn pages(project: &Project) -> SupplyPages {
         print: PrintCheck {
             title: words::CHECK_PRINT,
             line: said(&words::check_print()),
-            bars: pictures::print_bars(),
+            bars: pictures::print_bars(wanted),
         },
         cautions: vec![CallOut {
             title: words::TAKE_CARE.to_owned(),

@@ -39,6 +39,31 @@ pub const fn units(units: Units) -> &'static str {
     }
 }
 
+// The designer's own look.
+
+/// Over the terms of use.
+pub const TERMS: &str = "Terms of use";
+/// Over a web address without terms.
+pub const ON_THE_WEB: &str = "On the web";
+/// What a logo shows where nobody is named.
+pub const LOGO: &str = "Logo";
+
+/// Above a photo: "The finished card", "**Dusk,** the finished card".
+#[must_use]
+pub fn photo_caption(version: Option<&str>) -> Line {
+    match version {
+        Some(version) => Line::new().strong(format!("{},", capital(version))).text(" the finished card"),
+        None => Line::plain("The finished card"),
+    }
+}
+
+/// What a photo shows: "Photo of the finished card: Lantern Row, dusk."
+#[must_use]
+pub fn photo_alt(title: &str, version: Option<&str>) -> String {
+    let version = version.map_or_else(String::new, |version| format!(", {version}"));
+    format!("Photo of the finished card: {title}{version}.")
+}
+
 // Every page.
 
 /// Before the page number.

@@ -11,7 +11,7 @@ use crate::design::model::{Pattern, PieceId, PieceKind, TurnedOver, VersionId};
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, put_up, text_area};
 use crate::drawing::hatch::hatch_of;
-use crate::drawing::scale::{Frame, Scale};
+use crate::drawing::scale::{Frame, Print, Scale};
 use crate::drawing::scene::{Anchor, At, Item, Lettering, Role, Scene};
 use crate::geometry::Rect;
 use crate::length::Length;
@@ -29,6 +29,8 @@ pub const LEFT: i64 = 7000 * UM;
 const RIGHT: i64 = 6370 * UM;
 /// A diagram is drawn at the first of these at which it is no larger than a 12 in sheet at 1:5.
 const SCALES: [u32; 3] = [40, 50, 100];
+/// In large print a 12 in sheet at 1:3 is as wide as one at 1:5 is otherwise.
+const LARGE_SCALES: [u32; 5] = [25, 30, 40, 50, 100];
 const WIDEST: i64 = 60_960 * UM;
 const HIGHEST: i64 = 90_000 * UM;
 /// Clear white round a label in a hatch.
@@ -36,11 +38,11 @@ const PLATE: i64 = 800 * UM;
 
 /// The cutting diagram of the plan's sheet `index`; none where there is no such sheet.
 #[must_use]
-pub fn sheet(project: &Project, index: usize) -> Option<Scene> {
+pub fn sheet(project: &Project, index: usize, print: Print) -> Option<Scene> {
     let sheet = project.plan.sheets.get(index)?;
-    let reach = (0..project.plan.sheets.len()).map(|n| Figure::new(project, n, LEFT).flags_reach()).max();
+    let reach = (0..project.plan.sheets.len()).map(|n| Figure::new(project, n, LEFT, print).flags_reach()).max();
     let left = reach.unwrap_or(0).max(LEFT);
-    let mut figure = Figure::new(project, index, left);
+    let mut figure = Figure::new(project, index, left, print);
     figure.draw();
     figure.caption();
     let alt = alt(project, sheet, index);
@@ -50,10 +52,14 @@ pub fn sheet(project: &Project, index: usize) -> Option<Scene> {
 }
 
 /// The stated scale of a sheet's diagram.
-fn scale_of(whole: Rect) -> u32 {
+fn scale_of(whole: Rect, print: Print) -> u32 {
+    if print == Print::LARGE {
+        return Scale::choose(&LARGE_SCALES, (whole.width(), whole.height()), (WIDEST, HIGHEST), print);
+    }
     // At 1:4 only where that takes no more height than a 12 in sheet does at 1:5.
-    let choices = if Scale::stated(40).length(whole.height()) <= 63_500 * UM { &SCALES[..] } else { &SCALES[1..] };
-    Scale::choose(choices, whole.width(), whole.height(), WIDEST, HIGHEST)
+    let low = Scale::stated(40, print).length(whole.height()) <= 63_500 * UM;
+    let choices = if low { &SCALES[..] } else { &SCALES[1..] };
+    Scale::choose(choices, (whole.width(), whole.height()), (WIDEST, HIGHEST), print)
 }
 
 /// A piece and what stands in it.
@@ -74,11 +80,11 @@ struct Figure<'a> {
 }
 
 impl<'a> Figure<'a> {
-    fn new(project: &'a Project, index: usize, left: i64) -> Self {
+    fn new(project: &'a Project, index: usize, left: i64, print: Print) -> Self {
         let plan = &project.plan.sheets[index];
         let whole = Rect::at(0, 0, plan.width.nm(), plan.height.nm());
-        let tenths = scale_of(whole);
-        let frame = Frame::new(Scale::stated(tenths), whole, At::new(left, 0));
+        let tenths = scale_of(whole, print);
+        let frame = Frame::new(Scale::stated(tenths, print), whole, At::new(left, 0));
         Self { project, plan, index, tenths, frame, area: frame.area(whole), canvas: Canvas::new() }
     }
 

@@ -14,7 +14,7 @@ use crate::drawing::canvas::{Canvas, centred, put_lens, ring_radius, text_area, 
 use crate::drawing::dimension::{Dimension, Drawn, stack};
 use crate::drawing::hatch::hatch_of;
 use crate::drawing::outline::Outline;
-use crate::drawing::scale::{Frame, Scale};
+use crate::drawing::scale::{Frame, Print, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
 use crate::geometry::{Angle, Edge, Point, Polygon, Rect, Region, TOLERANCE};
@@ -44,7 +44,7 @@ const RING_ROOM: i64 = 6800 * UM;
 /// The picture of the step at `index` of the project's steps, not to scale; none for a step that
 /// needs no picture (cutting has its diagrams, sorting its words).
 #[must_use]
-pub fn step(project: &Project, index: usize) -> Option<Scene> {
+pub fn step(project: &Project, index: usize, print: Print) -> Option<Scene> {
     let step = project.steps.steps.get(index)?;
     if let Action::Finish { piece, .. } = &step.action {
         return super::finish::finish(project, *piece);
@@ -56,7 +56,7 @@ pub fn step(project: &Project, index: usize) -> Option<Scene> {
     let straight = layer.filter(|_| loose).and_then(|layer| straightened(project, layer));
     let project = straight.as_ref().unwrap_or(project);
     let view = layer.map_or(View::Front, |layer| View::of(project.design.layer(layer).face));
-    let mut picture = Picture::new(project, index, Ground::of(project, view)?);
+    let mut picture = Picture::new(project, index, Ground::of(project, view)?, print);
     let alt = match &step.action {
         Action::Cut { .. } | Action::Print { .. } | Action::Finish { .. } | Action::Sort => return None,
         Action::Glue { layer, loose } => picture.glue(*layer, *loose)?,
@@ -77,6 +77,7 @@ struct Picture<'a> {
     version: VersionId,
     canvas: Canvas,
     ground: Ground,
+    print: Print,
 }
 
 /// The project with the unit of `layer` lying straight, as it does while it is put together; none where
@@ -113,8 +114,8 @@ fn root(design: &Design, layer: LayerId) -> LayerId {
 }
 
 impl<'a> Picture<'a> {
-    fn new(project: &'a Project, index: usize, ground: Ground) -> Self {
-        Self { project, index, version: VersionId(0), canvas: Canvas::new(), ground }
+    fn new(project: &'a Project, index: usize, ground: Ground, print: Print) -> Self {
+        Self { project, index, version: VersionId(0), canvas: Canvas::new(), ground, print }
     }
 
     /// The face and whatever reaches past it, at one scale and place in every picture.
@@ -300,8 +301,12 @@ impl<'a> Picture<'a> {
         let on_page = frame.scale.length(border);
         let spot = At::new(corner.right - on_page / 2, corner.top + on_page / 2);
         let inset = (border / 2 + 1000 * UM).min(4500 * UM);
-        let seen_frame =
-            Frame { scale: Scale::stated(10), at: centre.moved(inset, -inset), left: onto.right, top: onto.top };
+        let seen_frame = Frame {
+            scale: Scale::stated(10, self.print),
+            at: centre.moved(inset, -inset),
+            left: onto.right,
+            top: onto.top,
+        };
         let below: Vec<Copy> = copies.iter().filter(|copy| copy.layer <= layer).cloned().collect();
         let ground = if on_card { face } else { onto };
         let square = Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS);

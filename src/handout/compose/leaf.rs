@@ -1,0 +1,45 @@
+//! The back of one leaf: every diagram with its measures, and where each layer goes.
+
+use super::cutting;
+use crate::assembly::tell;
+use crate::design::model::Work;
+use crate::design::variants::Wanted;
+use crate::handout::data::{LeafCut, LeafPage, LeafPanel, Said, said};
+use crate::length::Units;
+use crate::project::Project;
+use crate::words::english::{pages as words, variants};
+
+pub(super) fn page(project: &Project, wanted: Wanted) -> LeafPage {
+    LeafPage {
+        title: variants::IN_SHORT.to_owned(),
+        lead: said(&variants::in_short_lead(project.units() == Units::Inch)),
+        caution: said(&words::cutting_caution()),
+        panels: cutting::panels(project, wanted).into_iter().map(short).collect(),
+        lines_title: variants::WHERE_THINGS_GO.to_owned(),
+        lines: lines(project),
+    }
+}
+
+/// A panel without its sentences.
+fn short(panel: crate::handout::data::CutPanel) -> LeafPanel {
+    LeafPanel {
+        swatches: panel.swatches,
+        name: panel.name,
+        note: panel.note,
+        scene: panel.scene,
+        cuts: panel.rows.into_iter().map(|row| LeafCut { cuts: row.cuts, measure: row.measure }).collect(),
+        items: panel.items,
+    }
+}
+
+/// One line a step that lays, trims or folds something.
+pub(super) fn lines(project: &Project) -> Vec<Said> {
+    let steps = project.steps.steps.iter();
+    let steps = steps.filter(|step| {
+        matches!(step.work, Work::Stamping | Work::Folding | Work::Finishing | Work::Units | Work::Layering)
+    });
+    steps
+        .map(|step| said(&tell::step(&project.design, &project.layout, step).line))
+        .filter(|line| !line.is_empty())
+        .collect()
+}
