@@ -34,22 +34,26 @@ const BESIDE_A_STEP: i64 = 50_000_000;
 /// Kept under the lowest ink of a step's picture, nm.
 const FOOT: i64 = 1_500_000;
 
+/// Heights of the fronts to choose from, tenths of a millimetre, the largest first: what else stands on the page
+/// decides. A cut list of two rows leaves less height.
+pub(super) fn front_heights(project: &Project, wanted: Wanted) -> &'static [i64] {
+    match wanted.form {
+        _ if wanted.large => &[800],
+        Form::Leaf => &[800, 700, 620, 560, 500, 450],
+        _ if project.design.papers.len() > PAPERS_IN_A_ROW => &[800, 700, 620, 560],
+        _ => &[960, 800, 700, 620, 560],
+    }
+}
+
 /// The finished front of a version: the first one, which carries the dimensions, takes seven
-/// columns, a second one five; of several, the others are small and stand beside the first. A cut
-/// list of two rows leaves less height on the front page. In large print each has the whole width.
-pub(super) fn front(project: &Project, version: VersionId, wanted: Wanted) -> Option<Scene> {
+/// columns, a second one five; of several, the others are small and stand beside the first. In large print each has
+/// the whole width.
+pub(super) fn front(project: &Project, version: VersionId, wanted: Wanted, height: i64) -> Option<Scene> {
     let width = match (version.0, project.design.versions.len()) {
         _ if wanted.large => LARGE_WIDTH,
         (0, _) => 1056,
-        // Beside a photo or more, all but the first are small.
-        (_, 2) if project.design.photos().next().is_none() => 743,
+        (_, 2) => 743,
         _ => 380,
-    };
-    let height = match wanted.form {
-        _ if wanted.large => 800,
-        Form::Leaf => 700,
-        _ if project.design.papers.len() > PAPERS_IN_A_ROW => 800,
-        _ => 960,
     };
     let room = Room::tenths_of_mm(width, height).printed(print(wanted));
     figures::front::front(project, version, room).map(|scene| inked(scene, wanted))

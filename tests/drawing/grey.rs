@@ -1,10 +1,10 @@
 //! Papers told apart in grey: every hatch is rendered, and any two differ in tone or in structure.
 
 use resvg::tiny_skia::Pixmap;
+use trimwright::design::model::{Paper, Pattern};
 use trimwright::drawing::area::Area;
 use trimwright::drawing::hatch::{Hatch, hatch_of};
 use trimwright::drawing::scene::{Item, Role, Scene};
-use trimwright::design::model::{Paper, Pattern};
 use trimwright::preview;
 
 const ALL: [Hatch; 8] = [
@@ -35,8 +35,7 @@ struct Seen {
 
 fn seen(hatch: Hatch, (width, height): (i64, i64)) -> Seen {
     let (width, height) = (width * 100_000, height * 100_000);
-    let mut items =
-        vec![Item::Box { role: Role::Cover, at: super::At::new(0, 0), width, height, radius: 0 }];
+    let mut items = vec![Item::Box { role: Role::Cover, at: super::At::new(0, 0), width, height, radius: 0 }];
     items.extend(hatch.fill(Area::at(0, 0, width, height), 0, &[]));
     let scene = Scene { name: "hatch".to_owned(), width, height, scale: None, alt: "A hatch.".to_owned(), items };
     let pixels = u32::try_from(width * DENSE / 1_000_000).unwrap();
@@ -56,7 +55,13 @@ fn seen(hatch: Hatch, (width, height): (i64, i64)) -> Seen {
             let (across, down) = (at(x + 1, y) - at(x - 1, y), at(x, y + 1) - at(x, y - 1));
             let (a, d) = (across.abs(), down.abs());
             // Ink runs across its steepest change.
-            let which = if a > 2 * d { 1 } else if d > 2 * a { 0 } else { 2 };
+            let which = if a > 2 * d {
+                1
+            } else if d > 2 * a {
+                0
+            } else {
+                2
+            };
             runs[which] += a + d;
         }
     }

@@ -15,6 +15,7 @@ use trimwright::drawing::figures::front::face;
 use trimwright::drawing::figures::sheet::sheet;
 use trimwright::drawing::figures::step::step;
 use trimwright::drawing::figures::view::{View, views};
+use trimwright::drawing::scale::Print;
 use trimwright::drawing::scene::{At, Item, Lettering, Role, Scene};
 use trimwright::pipeline;
 use trimwright::project::Project;
@@ -92,12 +93,8 @@ fn cross(one: Line, other: Line) -> bool {
         (false, false) => {
             (one.left - other.left).abs() < SLACK && one.top.max(other.top) + SLACK < one.bottom.min(other.bottom)
         }
-        (true, false) => {
-            within(one.left, other.left, one.right) && within(other.top, one.top, other.bottom)
-        }
-        (false, true) => {
-            within(other.left, one.left, other.right) && within(one.top, other.top, one.bottom)
-        }
+        (true, false) => within(one.left, other.left, one.right) && within(other.top, one.top, other.bottom),
+        (false, true) => within(other.left, one.left, other.right) && within(one.top, other.top, one.bottom),
     }
 }
 
@@ -113,10 +110,13 @@ fn faults(scene: &Scene) -> Vec<String> {
             }
             let is_shared = |line: &Line| {
                 let at = |at: At| if one.is_level() { at.x } else { at.y };
-                one.is_level() != other.is_level()
-                    || one.tips.iter().any(|tip| (at(*tip) - at(line.0)).abs() < SLACK)
+                one.is_level() != other.is_level() || one.tips.iter().any(|tip| (at(*tip) - at(line.0)).abs() < SLACK)
             };
-            if other.extensions.iter().any(|line| one.is_level() == other.is_level() && !is_shared(line) && cross(one.line, *line)) {
+            if other
+                .extensions
+                .iter()
+                .any(|line| one.is_level() == other.is_level() && !is_shared(line) && cross(one.line, *line))
+            {
                 fault("an extension line crosses a dimension line", format!("`{}` through `{}`", other.text, one.text));
             }
             if other.extensions.iter().any(|line| one.is_level() != other.is_level() && cross(one.line, *line)) {
@@ -241,8 +241,8 @@ fn scenes(project: &Project) -> Vec<Scene> {
             scenes.extend(face(project, VersionId(version.0), view, Room::tenths_of_mm(width, height)));
         }
     }
-    scenes.extend((0..project.plan.sheets.len()).filter_map(|n| sheet(project, n)));
-    scenes.extend((0..project.steps.steps.len()).filter_map(|n| step(project, n)));
+    scenes.extend((0..project.plan.sheets.len()).filter_map(|n| sheet(project, n, Print::NORMAL)));
+    scenes.extend((0..project.steps.steps.len()).filter_map(|n| step(project, n, Print::NORMAL)));
     scenes
 }
 
@@ -254,7 +254,7 @@ fn steps(project: &Project) -> Vec<String> {
         if matches!(action, Action::Cut { .. } | Action::Print { .. } | Action::Sort) {
             continue;
         }
-        let Some(scene) = step(project, n) else {
+        let Some(scene) = step(project, n, Print::NORMAL) else {
             said.push(format!("a step has no picture: {action:?}"));
             continue;
         };

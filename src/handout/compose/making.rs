@@ -8,8 +8,8 @@ use crate::handout::data::{MakingPages, StepCell, StepPart, TickRow, Ticks, all_
 use crate::handout::pictures;
 use crate::length::{Length, Units, parse_length};
 use crate::project::Project;
-use crate::words::{Inline, Line};
 use crate::words::english::pages as words;
+use crate::words::{Inline, Line};
 
 /// The pages of putting together; none where nothing but cutting is done.
 pub(super) fn pages(project: &Project, wanted: Wanted) -> Option<MakingPages> {

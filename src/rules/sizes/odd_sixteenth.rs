@@ -32,7 +32,10 @@ fn check(project: &Project) -> Vec<Finding> {
     for piece in design.pieces.iter().filter(is_read) {
         let size = piece.size.in_units(project.units());
         for side in [size.width, size.height] {
-            if side.is_odd(fine(side.unit().system())) && side.is_on(design.workshop.ruler) && odd.iter().all(|(known, _)| *known != side) {
+            if side.is_odd(fine(side.unit().system()))
+                && side.is_on(design.workshop.ruler)
+                && odd.iter().all(|(known, _)| *known != side)
+            {
                 odd.push((side, piece.size_span));
             }
         }
