@@ -133,11 +133,11 @@ pub(crate) fn walk_all(count: usize, make: impl Fn(usize) -> Vec<Set> + Sync) ->
     found
 }
 
-/// Whether a word lies nearer to an edge than half an inch. A box is higher than its letters, so
-/// what is left of it counts.
+/// Whether a word's letters lie nearer to an edge than half an inch. A box reaches as high as a face's highest
+/// letters, a good fifth above its capitals.
 fn outside(word: &Word, width: f64, height: f64) -> bool {
-    let letters = word.letters();
-    letters.left < 36.0 || letters.top < 36.0 || letters.right > width - 36.0 || letters.bottom > height - 36.0
+    let (top, bottom) = (word.top + 0.22 * (word.bottom - word.top), word.bottom - 0.25 * (word.bottom - word.top));
+    word.left < 35.9 || top < 35.9 || word.right > width - 35.9 || bottom > height - 35.9
 }
 
 /// Words whose letters share room.
