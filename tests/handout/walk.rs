@@ -134,10 +134,13 @@ pub(crate) fn walk_all(count: usize, make: impl Fn(usize) -> Vec<Set> + Sync) ->
 }
 
 /// Whether a word's letters lie nearer to an edge than half an inch. A box reaches as high as a face's highest
-/// letters, a good fifth above its capitals.
+/// letters, a good fifth above its capitals; whether a short word is turned cannot be told from its box.
 fn outside(word: &Word, width: f64, height: f64) -> bool {
-    let (top, bottom) = (word.top + 0.22 * (word.bottom - word.top), word.bottom - 0.25 * (word.bottom - word.top));
-    word.left < 35.9 || top < 35.9 || word.right > width - 35.9 || bottom > height - 35.9
+    let slack = 0.22 * (word.bottom - word.top).min(word.right - word.left) + 0.1;
+    word.left + slack < 36.0
+        || word.top + slack < 36.0
+        || word.right - slack > width - 36.0
+        || word.bottom - slack > height - 36.0
 }
 
 /// Words whose letters share room.

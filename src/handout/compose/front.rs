@@ -36,7 +36,7 @@ pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
         facts: facts(project),
         cut_list: cut_list(project, wanted),
         figures: figures(project, wanted),
-        photos: imprint::photos(&project.design),
+        photos: imprint::photos(&project.design, wanted),
         // On one leaf they stand on its back.
         boxes: if wanted.form == asked::Form::Leaf { Vec::new() } else { boxes(project) },
     }

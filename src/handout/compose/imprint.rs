@@ -1,6 +1,7 @@
 //! The designer's own look, and photos of the finished card.
 
-use crate::design::model::Design;
+use crate::design::model::{Design, Photo};
+use crate::design::variants::{Form, Wanted};
 use crate::handout::data::{AccentColours, ImprintData, PhotoFigure, StoredPicture, WebLink, said};
 use crate::handout::world::Stored;
 use crate::length::NM_PER_MM;
@@ -33,8 +34,12 @@ pub(super) fn imprint(design: &Design) -> Option<ImprintData> {
     })
 }
 
-pub(super) fn photos(design: &Design) -> Vec<PhotoFigure> {
-    let figure = |(at, (photo, version)): (usize, (&crate::design::model::Photo, Option<&str>))| {
+/// The photos of a front page; one leaf has no room for them.
+pub(super) fn photos(design: &Design, wanted: Wanted) -> Vec<PhotoFigure> {
+    if wanted.form == Form::Leaf {
+        return Vec::new();
+    }
+    let figure = |(at, (photo, version)): (usize, (&Photo, Option<&str>))| {
         let (width, height) = design.printed(photo);
         let alt = photo.alt.as_ref().map(|alt| alt.value.clone());
         PhotoFigure {
