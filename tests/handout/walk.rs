@@ -43,8 +43,8 @@ pub(crate) const LEAST_FILL: f64 = 0.6;
 #[derive(Default)]
 pub(crate) struct Found {
     pub(crate) faults: Vec<String>,
-    /// Page and fill of every page that is not filled, "name 3: 41 %".
-    pub(crate) empty: Vec<String>,
+    /// Every page that is not filled: its file, its number and how far it is.
+    pub(crate) empty: Vec<(String, usize, f64)>,
     pub(crate) pages: usize,
 }
 
@@ -85,7 +85,7 @@ pub(crate) fn walk(set: &Set, folder: &Path) -> Found {
         }
         let fill = ink::fill(picture, set.sheet);
         if fill < LEAST_FILL {
-            empty.push(format!("{} {}: {:.0} %", set.name, at + 1, fill * 100.0));
+            empty.push((set.name.clone(), at + 1, fill));
         }
         if fill > 1.001 {
             fault(format!("it is filled to {:.1} %", fill * 100.0));
