@@ -25,7 +25,9 @@ const ALL: usize = 200;
 /// One of a project's handouts as a set to walk. A warning of the typesetter is an error here.
 fn set(name: &str, project: &Project, wanted: Wanted) -> Set {
     let told = Told::default();
-    let composed = serde_json::to_value(handout::compose(project, wanted, &told)).expect("data");
+    let mut composed = serde_json::to_value(handout::compose(project, wanted, &told)).expect("data");
+    // Some forms print nothing of the designer's look.
+    composed.as_object_mut().expect("pages").remove("imprint");
     let mut words = BTreeSet::new();
     gather(&composed, &mut words);
     let name = format!("{name} {} {wanted:?}", project.units().sign());
