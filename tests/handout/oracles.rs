@@ -3,6 +3,7 @@
 use crate::support::tool;
 use page_validation::{ValidationOptions, ValidationProfile, validate_pdf_bytes};
 use std::process::Command;
+use trimwright::length::Units;
 
 /// A sheet of paper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -14,6 +15,13 @@ pub(crate) enum Sheet {
 }
 
 impl Sheet {
+    pub(crate) const fn of(units: Units) -> Self {
+        match units {
+            Units::Inch => Self::Letter,
+            Units::Metric => Self::A4,
+        }
+    }
+
     /// Width and height, points.
     pub(crate) const fn points(self) -> (f64, f64) {
         match self {

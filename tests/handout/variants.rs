@@ -32,9 +32,10 @@ fn set(name: &str, project: &Project, wanted: Wanted) -> Set {
     gather(&composed, &mut words);
     let name = format!("{name} {} {wanted:?}", project.units().sign());
     let bytes = handout::typeset(project, wanted, &told).unwrap_or_else(|error| panic!("{name}: {error}"));
-    let sheet = match wanted.page.unwrap_or(Page::usual(project.units())) {
-        Page::Letter => Sheet::Letter,
-        Page::A4 => Sheet::A4,
+    let sheet = match wanted.page {
+        None => Sheet::of(project.units()),
+        Some(Page::Letter) => Sheet::Letter,
+        Some(Page::A4) => Sheet::A4,
     };
     Set { name, bytes, sheet, least: if wanted.large { LARGE } else { USUAL }, words }
 }
