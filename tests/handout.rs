@@ -3,6 +3,7 @@
 
 mod bars;
 mod contrast;
+mod forms;
 mod ink;
 mod look;
 mod oracles;

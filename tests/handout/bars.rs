@@ -4,15 +4,17 @@ use super::ink::Grey;
 use super::{INCH, oracles, written};
 use crate::support::tool;
 use serde_json::Value;
+use trimwright::design::variants::{Form, Wanted};
+use trimwright::handout::{self, Told};
 
 /// Pixels an inch.
 const FINE: f64 = 600.0;
 
 /// From the middle of a bar's first mark to the middle of its last, pixels at 600 an inch; `words`
-/// stand right of the bar, level with it.
-fn length(words: [&str; 2]) -> f64 {
+/// stand right of the bar, level with it. All else is `zoom` times as large as usual.
+fn length(bytes: &[u8], zoom: f64, words: [&str; 2]) -> f64 {
     let folder = tempfile::tempdir().expect("a folder");
-    let path = written(&INCH.1, folder.path());
+    let path = written(bytes, folder.path());
     let pages = oracles::pages(&path);
     let (page, left, middle) = pages
         .iter()
@@ -28,8 +30,8 @@ fn length(words: [&str; 2]) -> f64 {
     // A strip as high as the end marks, from the edge of the page to the words.
     let pixel = |points: f64| (points / 72.0 * FINE).round();
     let (number, prefix) = (page.to_string(), folder.path().join("bar"));
-    let (x, y) = (pixel(left - 170.0), pixel(middle - 5.0));
-    let (width, height) = (pixel(left - 3.0) - x, pixel(10.0));
+    let (x, y) = (pixel(left - 170.0), pixel(middle - 5.0 * zoom));
+    let (width, height) = (pixel(left - 3.0) - x, pixel(10.0 * zoom));
     let [x, y, width, height] = [x, y, width, height].map(|side| format!("{side:.0}"));
     let _ = tool(
         "pdftoppm",
@@ -59,7 +61,7 @@ fn length(words: [&str; 2]) -> f64 {
     let dark = |y: usize| -> Vec<usize> { (0..strip.width).filter(|x| strip.row(y)[*x] < 128).collect() };
     let bar = (0..strip.height).max_by_key(|y| dark(*y).len()).expect("rows");
     // 1.8 mm above the line: the end marks reach 2.2 mm, those between them 1.1 mm, but for the middle of the inches.
-    let marks = dark(bar.checked_sub((1.8 / 25.4 * FINE) as usize).expect("the strip is high enough"));
+    let marks = dark(bar.checked_sub((1.8 * zoom / 25.4 * FINE) as usize).expect("the strip is high enough"));
     let mut spans: Vec<(usize, usize)> = Vec::new();
     for x in marks {
         match spans.last_mut() {
@@ -75,9 +77,14 @@ fn length(words: [&str; 2]) -> f64 {
 #[test]
 fn bars_are_true_to_a_pixel() {
     // 5 cm and 2 in by definition of the inch as 25.4 mm (ISO 80000-3 and NIST SP 811 agree on it).
-    let (centimetres, inches) = (length(["5", "cm"]), length(["2", "in"]));
-    assert!((centimetres - 50.0 / 25.4 * FINE).abs() <= 1.0, "{centimetres}");
-    assert!((inches - 2.0 * FINE).abs() <= 1.0, "{inches}");
+    let set = |wanted| handout::typeset(&INCH.0, wanted, &Told::default()).expect("it is set");
+    let large = set(Wanted { large: true, ..Wanted::HANDOUT });
+    let try_out = set(Wanted { form: Form::TryOut, ..Wanted::HANDOUT });
+    for (bytes, zoom) in [(&INCH.1, 1.0), (&large, 1.7), (&try_out, 1.0)] {
+        let (centimetres, inches) = (length(bytes, zoom, ["5", "cm"]), length(bytes, zoom, ["2", "in"]));
+        assert!((centimetres - 50.0 / 25.4 * FINE).abs() <= 1.0, "{centimetres}");
+        assert!((inches - 2.0 * FINE).abs() <= 1.0, "{inches}");
+    }
 }
 
 #[test]
