@@ -26,6 +26,8 @@ struct Tree<'a> {
     file: &'a Document,
     pages: BTreeMap<ObjectId, usize>,
     elements: Vec<Element>,
+    /// Page and number of all content, in reading order.
+    order: Vec<(usize, i64)>,
     faults: Vec<String>,
 }
 
@@ -67,7 +69,10 @@ impl Tree<'_> {
                     .map(|kid| (self.page_of(kid).or(page), kid.get(b"MCID").and_then(Object::as_i64).unwrap_or(-1))),
             };
             match (mark, own) {
-                (Some((Some(page), number)), Some(own)) => self.elements[own].marks.push((page, number)),
+                (Some((Some(page), number)), Some(own)) => {
+                    self.elements[own].marks.push((page, number));
+                    self.order.push((page, number));
+                }
                 (Some(_), _) => self.faults.push(format!("content without its page or element: {kid:?}")),
                 (None, _) => self.walk(kid, page, depth + 1),
             }
@@ -84,17 +89,17 @@ pub(crate) fn faults(bytes: &[u8], path: &str) -> Vec<String> {
     let file = Document::load_mem(bytes).expect("a PDF");
     let pages = shown::pages(&file);
     let numbers = file.page_iter().enumerate().map(|(number, id)| (id, number)).collect();
-    let mut tree = Tree { file: &file, pages: numbers, elements: Vec::new(), faults: Vec::new() };
+    let mut tree = Tree { file: &file, pages: numbers, elements: Vec::new(), order: Vec::new(), faults: Vec::new() };
     let Ok(root) = file.catalog().and_then(|catalog| catalog.get_deref(b"StructTreeRoot", &file)) else {
         return vec!["there is no structure".to_owned()];
     };
     tree.walk(root, None, 0);
-    let (elements, mut faults) = (tree.elements, tree.faults);
+    let (elements, order, mut faults) = (tree.elements, tree.order, tree.faults);
     faults.extend(marks_one_to_one(&elements, &pages));
     faults.extend(figures(&elements, &pages));
     faults.extend(headings(&elements));
     faults.extend(tables(&elements));
-    faults.extend(columns(&elements, &pages));
+    faults.extend(columns(&elements, &order, &pages));
     faults.extend(words_outside(&pages, path));
     faults
 }
@@ -197,15 +202,13 @@ fn tables(elements: &[Element]) -> Vec<String> {
 }
 
 /// What begins at one left edge is read from the top downward; letters in figures are left out.
-fn columns(elements: &[Element], pages: &[Shown]) -> Vec<String> {
+fn columns(elements: &[Element], order: &[(usize, i64)], pages: &[Shown]) -> Vec<String> {
     let mut pictured: BTreeSet<(usize, i64)> = BTreeSet::new();
-    let mut order: Vec<(usize, i64)> = Vec::new();
     for (at, element) in elements.iter().enumerate() {
         if element.kind == "Figure" {
             let inner = elements[at + 1..].iter().take_while(|inner| inner.depth > element.depth);
             pictured.extend(std::iter::once(element).chain(inner).flat_map(|element| element.marks.iter().copied()));
         }
-        order.extend(&element.marks);
     }
     let mut faults = Vec::new();
     for (number, page) in pages.iter().enumerate() {

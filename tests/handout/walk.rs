@@ -20,6 +20,9 @@ pub(crate) struct Least {
 /// The usual print.
 pub(crate) const USUAL: Least = Least { letters: 9.0, fraction: 11.0 };
 
+/// Large print (UKAAF G003: 16 pt or more, 18 best).
+pub(crate) const LARGE: Least = Least { letters: 16.0, fraction: 18.0 };
+
 /// A handout to be walked.
 pub(crate) struct Set {
     pub(crate) name: String,
@@ -40,8 +43,8 @@ pub(crate) const LEAST_FILL: f64 = 0.6;
 #[derive(Default)]
 pub(crate) struct Found {
     pub(crate) faults: Vec<String>,
-    /// Page and fill of every page that is not filled, "name 3: 41 %".
-    pub(crate) empty: Vec<String>,
+    /// Every page that is not filled: its file, its number and how far it is.
+    pub(crate) empty: Vec<(String, usize, f64)>,
     pub(crate) pages: usize,
 }
 
@@ -82,7 +85,7 @@ pub(crate) fn walk(set: &Set, folder: &Path) -> Found {
         }
         let fill = ink::fill(picture, set.sheet);
         if fill < LEAST_FILL {
-            empty.push(format!("{} {}: {:.0} %", set.name, at + 1, fill * 100.0));
+            empty.push((set.name.clone(), at + 1, fill));
         }
         if fill > 1.001 {
             fault(format!("it is filled to {:.1} %", fill * 100.0));
@@ -130,11 +133,15 @@ pub(crate) fn walk_all(count: usize, make: impl Fn(usize) -> Vec<Set> + Sync) ->
     found
 }
 
-/// Whether a word lies nearer to an edge than half an inch. A box is higher than its letters, so
-/// what is left of it counts.
+/// Whether a word's letters lie nearer to an edge than half an inch. A box reaches as high as a face's highest
+/// letters, a good fifth above its capitals; whether a short word is turned cannot be told from its box.
 fn outside(word: &Word, width: f64, height: f64) -> bool {
-    let letters = word.letters();
-    letters.left < 36.0 || letters.top < 36.0 || letters.right > width - 36.0 || letters.bottom > height - 36.0
+    let (across, down) = (word.right - word.left, word.bottom - word.top);
+    let slack = 0.25 * if word.text.chars().count() <= 3 { across.max(down) } else { across.min(down) };
+    word.left + slack < 36.0
+        || word.top + slack < 36.0
+        || word.right - slack > width - 36.0
+        || word.bottom - slack > height - 36.0
 }
 
 /// Words whose letters share room.

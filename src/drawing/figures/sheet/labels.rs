@@ -358,7 +358,8 @@ impl Apart {
     fn height(&self) -> i64 {
         match self {
             Self::Piece(said) => 2 * ring_radius(said.ring),
-            Self::Leftover(..) => text::cap_height(Lettering::Numeral),
+            // Lines of letters under each other keep as far apart as lines of a text.
+            Self::Leftover(..) => text::cap_height(Lettering::Numeral) + 400 * UM,
         }
     }
 
