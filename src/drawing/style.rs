@@ -81,7 +81,7 @@ pub const fn pen(role: Role) -> Pen {
         Role::Trim => line(RUST, 700),
         Role::Dimension => line(TEAL, 250),
         Role::Arrow => filled(TEAL),
-        Role::Leader => line(INK, 250),
+        Role::Leader | Role::Ruler => line(INK, 250),
         Role::LeaderDot => filled(INK),
         Role::Ring => on_white(INK, 350),
         Role::Flag => Pen { fill: Some(RUST), ..line(WHITE, 400) },
@@ -136,8 +136,8 @@ pub fn with_accents(colour: &str, accents: Accents) -> String {
     }
 }
 
-/// Both tables for a writer outside, with filled flags or without, in a designer's accents: `{"roles": {role:
-/// pen}, "lettering": {lettering: letters}}`, keys as in a serialised scene.
+/// Both tables for a writer outside, with filled flags or without: `{"roles": {role: pen}, "lettering": {lettering:
+/// letters}}`, keys as in a serialised scene, in a designer's accents.
 #[must_use]
 pub fn table(fills: bool, accents: Accents) -> Value {
     let roles = Role::ALL.map(|role| (key(role), value(if fills { pen(role) } else { bare_pen(role) })));

@@ -109,6 +109,8 @@ pub struct LeafPage {
     pub caution: Said,
     /// One a diagram.
     pub panels: Vec<LeafPanel>,
+    /// What is unusual this month.
+    pub boxes: Vec<CallOut>,
     /// Over the lines.
     pub lines_title: String,
     /// Where each layer goes and which borders show, one line a step of gluing or trimming.
@@ -129,8 +131,6 @@ pub struct LeafPanel {
     pub scene: Option<Scene>,
     /// The cut numbers and their measure, in order.
     pub cuts: Vec<LeafCut>,
-    /// What to have then.
-    pub items: Vec<Said>,
 }
 
 /// A measure on a leaf.
@@ -326,8 +326,8 @@ pub struct FrontPage {
     pub facts: Vec<Fact>,
     /// The cut list.
     pub cut_list: CutList,
-    /// The finished card, one figure a version.
-    pub figures: Vec<Figure>,
+    /// The finished card, one figure a version: the same in several scales, the largest first.
+    pub figures: Vec<Vec<Figure>>,
     /// The finished card as the camera saw it.
     pub photos: Vec<PhotoFigure>,
     /// What is unusual this month.
@@ -420,6 +420,8 @@ pub struct CutPanel {
     pub scene: Option<Scene>,
     /// Small pictures of parts that come loose and are cut further.
     pub loose: Vec<Scene>,
+    /// Bits of ruler for the odd sixteenths among its measures.
+    pub ruler: Option<Scene>,
     /// Said before the rows.
     pub before: Vec<Said>,
     /// Column heads.
@@ -488,6 +490,8 @@ pub struct StepCell {
     pub caution: Option<Said>,
     /// The act.
     pub line: Said,
+    /// Bits of ruler for the odd sixteenths among its measures.
+    pub ruler: Option<Scene>,
     /// More about it, one a line.
     pub more: Vec<Said>,
     /// How often.

@@ -6,6 +6,7 @@ mod turns;
 
 pub mod finish;
 pub mod front;
+pub mod ruler;
 pub mod sheet;
 pub mod small;
 pub mod step;

@@ -2,8 +2,10 @@
 
 use super::{imprint, month_of, pattern_words, small};
 use crate::cutting::halves::of_piece;
-use crate::design::model::{Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
-use crate::design::variants::Wanted;
+use crate::design::model::{
+    Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver, VersionId,
+};
+use crate::design::variants::{self as asked, Wanted};
 use crate::drawing::figures::view::{View, views};
 use crate::geometry::{Edge, Rect};
 use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, SidePages, all_said, said};
@@ -13,7 +15,7 @@ use crate::project::Project;
 use crate::shape::{Form, Making};
 use crate::words::Line;
 use crate::words::english::pages::{self as words, Folds};
-use crate::words::english::{capital, cutting as cut_words};
+use crate::words::english::{capital, cutting as cut_words, variants};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A ribbon's swatch, tenths of a millimetre: the width of a quarter and of a third of the page.
@@ -21,6 +23,9 @@ const QUARTER: (i64, i64) = (430, 60);
 const THIRD: (i64, i64) = (586, 60);
 /// Half of it in large print, as it is drawn.
 const HALF_LARGE: (i64, i64) = (521, 60);
+
+/// Versions that one leaf shows.
+const LEAF_VERSIONS: usize = 2;
 
 pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
     let design = &project.design;
@@ -32,7 +37,8 @@ pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
         cut_list: cut_list(project, wanted),
         figures: figures(project, wanted),
         photos: imprint::photos(&project.design, wanted),
-        boxes: boxes(project),
+        // On one leaf they stand on its back.
+        boxes: if wanted.form == asked::Form::Leaf { Vec::new() } else { boxes(project) },
     }
 }
 
@@ -216,10 +222,25 @@ pub(super) fn sides(project: &Project, wanted: Wanted) -> Option<SidePages> {
     (!figures.is_empty()).then_some(SidePages { title: words::OTHER_SIDES, lead, figures })
 }
 
-fn figures(project: &Project, wanted: Wanted) -> Vec<Figure> {
+/// The finished fronts in each scale at which they differ, the largest first.
+fn figures(project: &Project, wanted: Wanted) -> Vec<Vec<Figure>> {
+    let mut sets: Vec<Vec<Figure>> = Vec::new();
+    for height in pictures::front_heights(project, wanted).iter().copied() {
+        let set = figures_within(project, wanted, height);
+        let scales = |set: &[Figure]| set.iter().map(|figure| figure.scene.scale).collect::<Vec<_>>();
+        if sets.last().is_none_or(|last| scales(last) != scales(&set)) {
+            sets.push(set);
+        }
+    }
+    sets
+}
+
+fn figures_within(project: &Project, wanted: Wanted, height: i64) -> Vec<Figure> {
     let design = &project.design;
+    let shown = if wanted.form == asked::Form::Leaf { LEAF_VERSIONS } else { usize::MAX };
     design
         .version_ids()
+        .take(shown)
         .filter_map(|id| {
             let version = design.version(id);
             let papers: Vec<(u32, String, String)> = version
@@ -229,10 +250,27 @@ fn figures(project: &Project, wanted: Wanted) -> Vec<Figure> {
                     (design.per_card(*piece), design.piece(*piece).name.clone(), design.paper(*paper).name.clone())
                 })
                 .collect();
-            let scene = pictures::front(project, id, wanted)?;
-            Some(Figure { caption: said(&words::version_caption(&version.name, version.cards, &papers)), scene })
+            let scene = pictures::front(project, id, wanted, height)?;
+            let mut caption = words::version_caption(&version.name, version.cards, &papers);
+            if !wanted.fills {
+                // No hatch tells the papers apart: their names do, by the rings of the drawing.
+                caption = caption.text(" ").then(variants::papers_by_ring(&by_paper(design, id)));
+            }
+            Some(Figure { caption: said(&caption), scene })
         })
         .collect()
+}
+
+/// The rings of the pieces cut from each paper for a version, papers in the order written.
+fn by_paper(design: &Design, version: VersionId) -> Vec<(Vec<u32>, String)> {
+    let own = |paper: PaperId| {
+        let pieces = design
+            .piece_ids()
+            .filter(move |piece| design.per_card(*piece) > 0 && design.paper_of(*piece, version) == Some(paper));
+        pieces.map(|piece| design.ring(piece)).collect::<Vec<u32>>()
+    };
+    let papers = design.paper_ids().map(|paper| (own(paper), design.paper(paper).name.clone()));
+    papers.filter(|(rings, _)| !rings.is_empty()).collect()
 }
 
 const fn turned_over(how: TurnedOver) -> &'static str {
@@ -242,7 +280,7 @@ const fn turned_over(how: TurnedOver) -> &'static str {
     }
 }
 
-fn boxes(project: &Project) -> Vec<CallOut> {
+pub(super) fn boxes(project: &Project) -> Vec<CallOut> {
     let design = &project.design;
     let mut boxes = Vec::new();
     if !project.plan.missing.is_empty() {

@@ -503,6 +503,14 @@ pub const fn print_bars() -> &'static str {
     "Two bars to check the print with a ruler: 5 cm and 2 in long."
 }
 
+/// Bits of ruler: each number with its neighbours among the even marks.
+#[must_use]
+pub fn rulers(each: &[(String, String, String)]) -> String {
+    let each: Vec<String> =
+        each.iter().map(|(number, below, above)| format!("{number} is the mark between {below} and {above}")).collect();
+    format!("A bit of ruler at true size: {}.", each.join("; "))
+}
+
 /// A legend's line of cut.
 #[must_use]
 pub const fn cut() -> &'static str {
