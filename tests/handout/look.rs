@@ -16,8 +16,8 @@ use super::oracles::{self, Sheet};
 const LOGO: &str = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 60 20\"><path d=\"M0 20 L30 0 L60 20 Z\" \
                     fill=\"#2C5E4A\"/></svg>";
 
-const HOUSE: &str = "name: Marram Street\nlogo: LOGO\naccents: {notes: \"#3B2C8A\", cuts: \"#8A2C5E\"}\nterms: For cards that \
-                     are given away, *never* #sold.\nweb: marram-street.example/kits\n";
+const HOUSE: &str = "name: Marram Street\nlogo: LOGO\naccents: {notes: \"#3B2C8A\", cuts: \"#8A2C5E\"}\nterms: 'For cards that \
+                     are given away, *never* #sold.'\nweb: marram-street.example/kits\n";
 
 fn editions(more: &str, logo: &str, versions: &str) -> Vec<Project> {
     let text = format!(
