@@ -136,8 +136,8 @@ pub fn with_accents(colour: &str, accents: Accents) -> String {
     }
 }
 
-/// Both tables for a writer outside, with filled flags or without: `{"roles": {role: pen}, "lettering": {lettering:
-/// letters}}`, keys as in a serialised scene, in a designer's accents.
+/// Both tables for a writer outside, with filled flags or without, in a designer's accents: `{"roles": {role:
+/// pen}, "lettering": {lettering: letters}}`, keys as in a serialised scene.
 #[must_use]
 pub fn table(fills: bool, accents: Accents) -> Value {
     let roles = Role::ALL.map(|role| (key(role), value(if fills { pen(role) } else { bare_pen(role) })));

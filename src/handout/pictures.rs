@@ -69,6 +69,9 @@ pub(super) fn side(project: &Project, version: VersionId, view: View, wanted: Wa
 
 /// A sheet's cutting diagram: an index into the plan's sheets.
 pub(super) fn cutting(project: &Project, sheet: usize, wanted: Wanted) -> Option<Scene> {
+    if wanted.form == Form::Leaf {
+        return figures::sheet::small_sheet(project, sheet).map(|scene| inked(scene, wanted));
+    }
     figures::sheet::sheet(project, sheet, print(wanted)).map(|scene| inked(scene, wanted))
 }
 
@@ -82,16 +85,26 @@ pub(super) fn step(project: &Project, step: usize, wanted: Wanted) -> Option<Sce
     Some(inked(scene, wanted))
 }
 
+/// The parts of a sheet that come loose and are cut further.
+pub(super) fn loose(project: &Project, sheet: usize, wanted: Wanted) -> Vec<Scene> {
+    figures::sheet::loose(project, sheet, print(wanted)).into_iter().map(|scene| inked(scene, wanted)).collect()
+}
+
 /// Bits of ruler under a cutting diagram, for the odd sixteenths among its measures.
-pub(super) fn ruler_of_sheet(project: &Project, sheet: usize) -> Option<Scene> {
+pub(super) fn ruler_of_sheet(project: &Project, sheet: usize, wanted: Wanted) -> Option<Scene> {
     let rows = project.plan.sheets[sheet].cuts.iter().map(|row| row.measure);
-    ruler::rulers(format!("ruler-cutting-{}", sheet + 1), &ruler::odd(project.units(), rows), UNDER_A_MAP)
+    ruler::rulers(
+        format!("ruler-cutting-{}", sheet + 1),
+        &ruler::odd(project.units(), rows),
+        UNDER_A_MAP,
+        print(wanted),
+    )
 }
 
 /// The same beside the words of a step.
-pub(super) fn ruler_of_step(project: &Project, step: usize, measures: &[Length]) -> Option<Scene> {
+pub(super) fn ruler_of_step(project: &Project, step: usize, measures: &[Length], wanted: Wanted) -> Option<Scene> {
     let measures = ruler::odd(project.units(), measures.iter().copied());
-    ruler::rulers(format!("ruler-step-{}", step + 1), &measures, BESIDE_A_STEP)
+    ruler::rulers(format!("ruler-step-{}", step + 1), &measures, BESIDE_A_STEP, print(wanted))
 }
 
 /// A paper's hatch in a frame, tenths of a millimetre.

@@ -27,8 +27,8 @@ const DENSE: i64 = 12;
 struct Seen {
     /// Mean darkness, thousandths.
     tone: i64,
-    /// Of all edges of ink, how many run level, upright and aslant, thousandths.
-    runs: [i64; 3],
+    /// Of all edges of ink, how many run level, upright, rising and falling to the right, thousandths.
+    runs: [i64; 4],
     /// Separate spots of ink in a square centimetre.
     spots: i64,
 }
@@ -49,7 +49,7 @@ fn seen(hatch: Hatch, (width, height): (i64, i64)) -> Seen {
         .collect();
     let at = |x: usize, y: usize| dark[y * wide + x];
     let tone = dark.iter().sum::<i64>() / 255 / i64::try_from(dark.len()).unwrap();
-    let mut runs = [0_i64; 3];
+    let mut runs = [0_i64; 4];
     for y in 1..high - 1 {
         for x in 1..wide - 1 {
             let (across, down) = (at(x + 1, y) - at(x - 1, y), at(x, y + 1) - at(x, y - 1));
@@ -59,8 +59,10 @@ fn seen(hatch: Hatch, (width, height): (i64, i64)) -> Seen {
                 1
             } else if d > 2 * a {
                 0
-            } else {
+            } else if (across < 0) == (down < 0) {
                 2
+            } else {
+                3
             };
             runs[which] += a + d;
         }

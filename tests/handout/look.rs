@@ -1,6 +1,6 @@
 //! Pages in a designer's own look: logo, accents, terms, photos. Outside oracles as for every handout.
 
-use super::{faults, written};
+use super::{faults, ink, written};
 use crate::support::{pictured, png, tool};
 use std::path::Path;
 use trimwright::design::model::VersionId;
@@ -121,8 +121,7 @@ fn a_draft_and_every_form_carry_the_look() {
         let found = oracles::standard_faults(&bytes);
         assert!(found.is_empty(), "{wanted:?}: {found:#?}");
         let path = written(&bytes, folder.path());
-        let found = oracles::margin_faults(&path, folder.path());
-        assert!(found.is_empty(), "{wanted:?}: {found:#?}");
+        assert!(!ink::pictures(&path, folder.path()).iter().any(ink::in_the_margin), "{wanted:?}");
         let photos = images(&path, "1").len();
         assert_eq!(photos, usize::from(!matches!(wanted.form, Form::Leaf | Form::TryOut)), "{wanted:?}");
     }

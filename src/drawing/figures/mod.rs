@@ -1,6 +1,7 @@
 //! One figure a file.
 
 mod layers;
+mod measured;
 mod rings;
 mod turns;
 

@@ -96,8 +96,8 @@ fn panel(project: &Project, group: &[usize], wanted: Wanted) -> CutPanel {
         name,
         note: said(&note(project, group, sheets)),
         scene: pictures::cutting(project, group[0], wanted),
-        loose: Vec::new(),
-        ruler: pictures::ruler_of_sheet(project, group[0]),
+        loose: pictures::loose(project, group[0], wanted),
+        ruler: pictures::ruler_of_sheet(project, group[0], wanted),
         before: all_said(&[before(project, group), tell::before_a_pad(design, plan, &papers)].concat()),
         heads: words::CUT_HEADS,
         rows: first

@@ -87,7 +87,7 @@ fn cell(project: &Project, index: usize, step: &Step, wanted: Wanted) -> StepCel
         notes: all_said(&told.notes),
         caution: told.caution.as_ref().map(said),
         line: said(&told.line),
-        ruler: pictures::ruler_of_step(project, index, &measures(project.units(), &told.line)),
+        ruler: pictures::ruler_of_step(project, index, &measures(project.units(), &told.line), wanted),
         more: all_said(&more),
         times: said(&Line::plain(told.times)),
         checkpoint: told.checkpoint.as_ref().map(said),

@@ -403,8 +403,8 @@ pub const fn fold_kind(mountain: bool) -> &'static str {
 
 /// `mountain fold 2 1/8 from the left edge`.
 #[must_use]
-pub fn score_told(kind: &str, number: &str) -> String {
-    format!("{kind} fold {number} from the left edge")
+pub fn score_told(kind: &str, number: &str, edge: &str) -> String {
+    format!("{kind} fold {number} from the {edge} edge")
 }
 
 /// A base with several scores.
@@ -509,6 +509,25 @@ pub fn rulers(each: &[(String, String, String)]) -> String {
     let each: Vec<String> =
         each.iter().map(|(number, below, above)| format!("{number} is the mark between {below} and {above}")).collect();
     format!("A bit of ruler at true size: {}.", each.join("; "))
+}
+
+/// Under a cutting diagram, before what the pieces are that have no room for a label.
+#[must_use]
+pub const fn all_others(kinds: usize) -> &'static str {
+    if kinds == 1 { "all others:" } else { "all others, by size:" }
+}
+
+/// Under the small picture of a part that comes loose: `12 × 1 3/4`, `2 of 7 1/2 × 5`.
+#[must_use]
+pub fn loose_part(count: usize, size: &str) -> String {
+    if count == 1 { size.to_owned() } else { format!("{count} of {size}") }
+}
+
+/// A part that comes loose and is cut further.
+#[must_use]
+pub fn loose_told(part: &str, cuts: &str, edge: &str, measure: &str) -> String {
+    let (word, of) = if cuts.contains([',', '–']) { ("cuts", "each ") } else { ("cut", "") };
+    format!("A loose part, {part}: {word} {cuts}, {of}{measure} from the {edge} edge.")
 }
 
 /// A legend's line of cut.
