@@ -50,6 +50,8 @@ pub struct Finding {
     pub severity: Severity,
     /// The fault: lower case, no full stop, no advice.
     pub message: String,
+    /// The file beside the design that its places stand in; none: they stand in the design itself.
+    pub file: Option<String>,
     /// The place it is about. Required: a finding without a place is a bug.
     pub primary: Label,
     /// Other places that matter.
@@ -82,6 +84,7 @@ impl Finding {
             code,
             severity,
             message: message.into(),
+            file: None,
             primary: Label { span, text: label.into() },
             others: Vec::new(),
             help: None,
@@ -127,6 +130,12 @@ impl Finding {
     pub fn plainly(mut self, plain: impl Into<String>) -> Self {
         self.plain = Some(plain.into());
         self
+    }
+
+    /// In a file beside the design. Only the design itself is ever mended, so that edits go.
+    #[must_use]
+    pub fn in_file(self, name: impl Into<String>) -> Self {
+        Self { file: Some(name.into()), edits: Vec::new(), certainty: Certainty::Likely, ..self }
     }
 
     /// With edits that mend it; without any, nothing changes.

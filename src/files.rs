@@ -2,7 +2,7 @@
 //!
 //! Gives bytes for a path and writes a whole folder or nothing. Must never know what the bytes mean.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::io;
 use std::path::{Component, Path, PathBuf};
 
@@ -24,11 +24,23 @@ pub trait Files {
     /// there.
     fn read_beside(&self, path: &Path, name: &Path, limit: u64) -> io::Result<Vec<u8>>;
 
+    /// The names in a folder, sorted.
+    ///
+    /// # Errors
+    /// The system's own error; where there is no such folder, or no folder.
+    fn names(&self, folder: &Path) -> io::Result<Vec<String>>;
+
     /// Writes a new file; one that exists already is an error and stays as it is.
     ///
     /// # Errors
     /// The system's own error; `AlreadyExists` where a file stands.
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()>;
+
+    /// The same for a file beside another one, or in a folder there, which is made where it lacks.
+    ///
+    /// # Errors
+    /// As [`Files::write_new`]; `InvalidInput` where the name leads out of the folder.
+    fn write_new_beside(&mut self, path: &Path, name: &Path, bytes: &[u8]) -> io::Result<()>;
 
     /// Puts other bytes in the place of a file's, whole: they are written beside it first and moved in one
     /// step. `old` is what was read; a file that has changed since stays as it is.
@@ -78,6 +90,15 @@ impl Files for Disk {
         self.read(&found, limit)
     }
 
+    fn names(&self, folder: &Path) -> io::Result<Vec<String>> {
+        let mut names = Vec::new();
+        for entry in std::fs::read_dir(folder)? {
+            names.push(entry?.file_name().to_string_lossy().into_owned());
+        }
+        names.sort();
+        Ok(names)
+    }
+
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()> {
         let parent = parent_of(path);
         let mut file = tempfile::NamedTempFile::new_in(parent)?;
@@ -85,6 +106,13 @@ impl Files for Disk {
         readable(file.path(), 0o644)?;
         file.persist_noclobber(path).map_err(|error| error.error)?;
         Ok(())
+    }
+
+    fn write_new_beside(&mut self, path: &Path, name: &Path, bytes: &[u8]) -> io::Result<()> {
+        stays_beside(name)?;
+        let path = parent_of(path).join(name);
+        std::fs::create_dir_all(parent_of(&path))?;
+        self.write_new(&path, bytes)
     }
 
     fn replace(&mut self, path: &Path, old: &[u8], new: &[u8]) -> io::Result<()> {
@@ -204,12 +232,23 @@ impl Files for Memory {
         self.read(&path.parent().unwrap_or_else(|| Path::new("")).join(name), limit)
     }
 
+    fn names(&self, folder: &Path) -> io::Result<Vec<String>> {
+        let below = self.files.keys().filter_map(|path| path.strip_prefix(folder).ok()?.components().next());
+        let names: BTreeSet<String> = below.map(|part| part.as_os_str().to_string_lossy().into_owned()).collect();
+        if names.is_empty() { Err(io::Error::from(io::ErrorKind::NotFound)) } else { Ok(names.into_iter().collect()) }
+    }
+
     fn write_new(&mut self, path: &Path, bytes: &[u8]) -> io::Result<()> {
         if self.files.contains_key(path) {
             return Err(io::Error::from(io::ErrorKind::AlreadyExists));
         }
         self.files.insert(path.to_owned(), bytes.to_vec());
         Ok(())
+    }
+
+    fn write_new_beside(&mut self, path: &Path, name: &Path, bytes: &[u8]) -> io::Result<()> {
+        stays_beside(name)?;
+        self.write_new(&path.parent().unwrap_or_else(|| Path::new("")).join(name), bytes)
     }
 
     fn replace(&mut self, path: &Path, old: &[u8], new: &[u8]) -> io::Result<()> {

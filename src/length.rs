@@ -174,6 +174,12 @@ impl Length {
         step.nm > 0 && self.nm % step.nm == 0
     }
 
+    /// Whether it is an odd number of `step`s: midway between two that are even, and easily misread.
+    #[must_use]
+    pub const fn is_odd(self, step: Self) -> bool {
+        self.is_on(step) && (self.nm / step.nm) % 2 != 0
+    }
+
     /// The nearest whole number of `step`s at or below it.
     #[must_use]
     pub const fn floor_to(self, step: Self) -> Self {

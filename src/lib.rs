@@ -5,9 +5,11 @@
 //! [`assembly::model::Steps`], scenes, handout. Floors, ground first; a file uses only what stands
 //! above it in this list.
 
+pub mod colour;
 pub mod files;
 pub mod fonts;
 pub mod length;
+pub mod picture;
 pub mod source;
 
 pub mod diagnostic;

@@ -90,5 +90,6 @@ fn numbers_that_work(source: &Source, stem: &str, outcome: &Outcome, purse: &mut
 /// Whether a finding measures something that another number could mend.
 fn is_about_a_number(finding: &Finding) -> bool {
     let measured = finding.primary.text.contains(|sign: char| sign.is_ascii_digit());
-    finding.severity != Severity::Note && finding.allowed.is_none() && finding.edits.is_empty() && measured
+    let open = finding.severity != Severity::Note && finding.allowed.is_none() && finding.edits.is_empty();
+    open && finding.file.is_none() && measured
 }

@@ -12,10 +12,11 @@ use crate::design::model::Design;
 use crate::design::restate::Restated;
 use crate::design::{nodes, settle};
 use crate::diagnostic::{Finding, Severity};
-use crate::files::{Files, cause};
+use crate::files::{Files, LARGEST_DESIGN, cause};
 use crate::layout::place::place;
 use crate::length::Units;
 use crate::paper::made::made;
+use crate::picture::LARGEST_PICTURE;
 use crate::project::{Other, Project, Totals};
 use crate::rules::sizes::restated::with_pair;
 use crate::rules::{self, allowing};
@@ -89,15 +90,26 @@ impl Settled {
     }
 }
 
-/// The source with the drawings that it names, read from beside the design at `path`; what cannot be read
-/// is said when it is settled.
+/// The source with the files that it names, read from beside the design at `path`: drawings, photos, the imprint
+/// and its logo; what cannot be read is said when it is settled.
 #[must_use]
 pub fn with_drawings(source: Source, files: &dyn Files, path: &Path) -> Source {
-    let named = nodes::read(&source).map(|root| settle::drawings_named(&root)).unwrap_or_default();
-    named.into_iter().fold(source, |source, drawing| {
-        let bytes = files.read_beside(path, Path::new(&drawing), LARGEST_DRAWING).map_err(|error| cause(&error));
-        source.with_beside(drawing, bytes)
-    })
+    let Ok(root) = nodes::read(&source) else { return source };
+    let read = |source: Source, name: String, limit: u64| {
+        let bytes = files.read_beside(path, Path::new(&name), limit).map_err(|error| cause(&error));
+        source.with_beside(name, bytes)
+    };
+    let mut source =
+        settle::drawings_named(&root).into_iter().fold(source, |source, name| read(source, name, LARGEST_DRAWING));
+    for photo in settle::photos_named(&root) {
+        source = read(source, photo, LARGEST_PICTURE);
+    }
+    if let Some(imprint) = settle::imprint_named(&root) {
+        source = read(source, imprint.clone(), LARGEST_DESIGN);
+        let logo = nodes::read(&source.file(&imprint)).ok().and_then(|root| settle::logo_named(&root, &imprint));
+        source = logo.into_iter().fold(source, |source, logo| read(source, logo, LARGEST_PICTURE));
+    }
+    source
 }
 
 /// Reads and settles a design for each edition that it asks for, and for one in the units of `also`.
@@ -175,7 +187,11 @@ pub(crate) fn run_settled(settled: Settled, mut plan: impl FnMut(&Design) -> (Cu
 
 /// Into the order of the text.
 fn sort(findings: &mut [Finding]) {
-    findings.sort_by_key(|finding| (finding.primary.span.start, finding.primary.span.end));
+    // What stands in another file comes behind.
+    findings.sort_by(|a, b| {
+        let key = |finding: &Finding| (finding.primary.span.start, finding.primary.span.end);
+        a.file.cmp(&b.file).then_with(|| key(a).cmp(&key(b)))
+    });
 }
 
 /// The stages after a plan, and what the rules find.

@@ -2,8 +2,11 @@
 //!
 //! Takes the text of a design file, gives places in it. Must never know YAML or a design.
 
+use crate::picture::{Picture, PictureFault};
 use std::collections::BTreeMap;
 use std::ops::Range;
+use std::path::Path;
+use std::sync::{Arc, OnceLock};
 
 /// A stretch of bytes in a source text.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default)]
@@ -77,7 +80,15 @@ pub struct Source {
     name: String,
     text: String,
     lines: Vec<usize>,
-    beside: BTreeMap<String, Result<Vec<u8>, String>>,
+    beside: BTreeMap<String, Arc<Beside>>,
+}
+
+/// A file beside a text, and the picture in it once somebody has asked for it: decoding is slow, and a
+/// text is read many times.
+#[derive(Debug)]
+struct Beside {
+    bytes: Result<Vec<u8>, String>,
+    picture: OnceLock<Result<Arc<Picture>, PictureFault>>,
 }
 
 impl Source {
@@ -97,19 +108,36 @@ impl Source {
     /// The same with a file that the text names: its bytes, or why they could not be read.
     #[must_use]
     pub fn with_beside(mut self, name: impl Into<String>, bytes: Result<Vec<u8>, String>) -> Self {
-        self.beside.insert(name.into(), bytes);
+        self.beside.insert(name.into(), Arc::new(Beside { bytes, picture: OnceLock::new() }));
         self
     }
 
     /// A file that the text names; none where nobody has looked for it.
     #[must_use]
     pub fn beside(&self, name: &str) -> Option<&Result<Vec<u8>, String>> {
-        self.beside.get(name)
+        self.beside.get(name).map(|beside| &beside.bytes)
+    }
+
+    /// The picture in a file that the text names and that could be read.
+    #[must_use]
+    pub fn picture(&self, name: &str) -> Option<Result<Arc<Picture>, PictureFault>> {
+        let beside = self.beside.get(name)?;
+        let bytes = beside.bytes.as_ref().ok()?;
+        Some(beside.picture.get_or_init(|| Picture::read(bytes).map(Arc::new)).clone())
+    }
+
+    /// A text beside this one as a source of its own; nothing in it where it is no text.
+    #[must_use]
+    pub fn file(&self, name: &str) -> Self {
+        let bytes = self.beside(name).and_then(|bytes| bytes.as_ref().ok());
+        let text = bytes.and_then(|bytes| std::str::from_utf8(bytes).ok()).unwrap_or_default();
+        let path = Path::new(&self.name).parent().map_or_else(|| Path::new(name).to_owned(), |home| home.join(name));
+        Self::new(path.to_string_lossy(), text)
     }
 
     /// Every file that the text names and that could be read.
     pub fn all_beside(&self) -> impl Iterator<Item = (&str, &[u8])> {
-        self.beside.iter().filter_map(|(name, bytes)| Some((name.as_str(), bytes.as_ref().ok()?.as_slice())))
+        self.beside.iter().filter_map(|(name, beside)| Some((name.as_str(), beside.bytes.as_ref().ok()?.as_slice())))
     }
 
     /// The name, as given.

@@ -4,7 +4,9 @@
 mod clear;
 mod fixture;
 mod generated;
+mod grey;
 mod outlines;
+mod placing;
 mod read;
 mod reference;
 mod settled;

@@ -5,8 +5,10 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 23] = [
+const PLACES: [&str; 25] = [
     "length",
+    "colour",
+    "picture",
     "source",
     "files",
     "fonts",

@@ -7,7 +7,10 @@ use trimwright::design::{nodes, settle};
 use crate::support::{demos, source_at};
 
 /// Words that no published demo can use, each with its reason.
-const ELSEWHERE: [(&str, &str); 2] = [
+const ELSEWHERE: [(&str, &str); 4] = [
+    // An honest photo cannot be made by a program: of the set, and of a version.
+    ("title", "photo"),
+    ("name", "photo"),
     // Only a file without layers says how many of a piece a card needs.
     ("size", "per card"),
     // What is said in any case where nothing else is said.

@@ -56,6 +56,42 @@ pub(super) fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
     }
 }
 
+/// A point that a layer is laid by, with its distance from an edge of what it lies on, across and up; none where it
+/// lies at that edge.
+pub struct Aimed {
+    /// The point, in the frame of what the layer lies on.
+    pub point: Point,
+    /// The edge, and the distance as a ruler gives it.
+    pub from: [(Edge, Option<String>); 2],
+}
+
+/// The points that the words of a gluing step measure: what a fan or a turned layer is turned about, and corners
+/// of a turned one.
+#[must_use]
+pub fn aimed(design: &Design, layout: &Layout, id: LayerId) -> Vec<Aimed> {
+    let (layer, copies) = (design.layer(id), by_hand(design, layout, id));
+    let teller = Teller { design, layer, placed: layout.placed(id), block: originals(layer, &copies) };
+    let Some(first) = copies.first() else { return Vec::new() };
+    let mut points = Vec::new();
+    if matches!(layer.arrangement, Arrangement::Fan { .. }) && layer.arrangement.count() > 1 {
+        points.push(common_point(first));
+    } else if layer.tilt.is_some() {
+        points.extend(first.turns.last().filter(|_| layer.count() == 1).map(|turn| turn.about));
+        points.extend(teller.corners(first).into_iter().map(|(_, point)| point));
+    }
+    let ruled = |by: i64| teller.ruled(by.abs()).map(|measured| measured.number);
+    points
+        .into_iter()
+        .map(|point| Aimed { point, from: teller.nearer(point).map(|(edge, by)| (edge, ruled(by))) })
+        .collect()
+}
+
+/// The point that every copy of a fan has in common; a turn of the whole fan moves it.
+fn common_point(first: &ByHand) -> Point {
+    let about = first.turns.first().map_or(first.rect.middle(), |turn| turn.about);
+    first.turns.iter().skip(1).fold(about, |point, turn| point.turned(turn.angle, turn.about))
+}
+
 /// The rectangle round the copies that are no mirror images.
 fn originals(layer: &Layer, copies: &[ByHand]) -> Rect {
     let count = layer.arrangement.count() as usize;
@@ -90,14 +126,7 @@ impl Teller<'_> {
         let first = copies.first();
         match (layer.arrangement, first) {
             (Arrangement::Fan { about, .. }, Some(first)) if layer.arrangement.count() > 1 => {
-                // Every copy has this point in common; a turn of the whole fan moves it.
-                let point = first
-                    .turns
-                    .iter()
-                    .skip(1)
-                    .fold(first.turns.first().map_or(first.rect.middle(), |turn| turn.about), |point, turn| {
-                        point.turned(turn.angle, turn.about)
-                    });
+                let point = common_point(first);
                 let (across, up) = self.point(point);
                 return Where::Fan { about: pivot(say, about, |by| self.number(by.nm())), across, up };
             }
@@ -272,19 +301,25 @@ impl Teller<'_> {
 
     /// A point from the nearer edges of what the layer lies on, to the ruler's step.
     fn point(&self, point: Point) -> (Spot, Spot) {
+        let [across, up] = self.nearer(point).map(|(edge, by)| match self.ruled(by.abs()) {
+            None => Spot::At(edge.word()),
+            Some(by_ruler) if by < 0 => Spot::Past(edge.word(), by_ruler),
+            Some(by_ruler) => Spot::From(edge.word(), by_ruler),
+        });
+        (across, up)
+    }
+
+    /// The nearer edges of what the layer lies on, across and up, with how far from them a point lies; less than
+    /// nothing past an edge.
+    fn nearer(&self, point: Point) -> [(Edge, i64); 2] {
         let onto = self.placed.onto;
-        let from = |low: Edge, high: Edge, [before, after]: [i64; 2]| {
-            let (edge, by) = if before <= after { (low, before) } else { (high, after) };
-            match self.ruled(by.abs()) {
-                None => Spot::At(edge.word()),
-                Some(by_ruler) if by < 0 => Spot::Past(edge.word(), by_ruler),
-                Some(by_ruler) => Spot::From(edge.word(), by_ruler),
-            }
+        let nearer = |low: Edge, high: Edge, [before, after]: [i64; 2]| {
+            if before <= after { (low, before) } else { (high, after) }
         };
-        (
-            from(Edge::Left, Edge::Right, [point.x - onto.left, onto.right - point.x]),
-            from(Edge::Bottom, Edge::Top, [point.y - onto.bottom, onto.top - point.y]),
-        )
+        [
+            nearer(Edge::Left, Edge::Right, [point.x - onto.left, onto.right - point.x]),
+            nearer(Edge::Bottom, Edge::Top, [point.y - onto.bottom, onto.top - point.y]),
+        ]
     }
 
     /// A rectangle from an edge of what it lies on, to the ruler's step.

@@ -25,6 +25,8 @@ pub(super) enum Command {
     Sizes(Sizes),
     /// Publish designs as printable handouts
     Publish(Publish),
+    /// Write the templates of the pages into a folder, to be changed for `publish --templates`
+    Templates(Templates),
     /// Explain a rule, or list them all
     Explain(Explain),
 }
@@ -33,7 +35,7 @@ pub(super) enum Command {
 pub(super) struct New {
     /// Name of the new design, such as `kite-day`; the file is `kite-day.yaml`
     pub(super) name: PathBuf,
-    /// Start from another design, such as last month's: its month and title are changed
+    /// Start from another design, such as last month's: its month and title are changed, the files that it names copied along
     #[arg(long, value_name = "FILE")]
     pub(super) like: Option<PathBuf>,
     /// The month of the handout; the next month unless said
@@ -135,6 +137,16 @@ pub(super) struct Publish {
     /// Draw a design with errors all the same, marked DRAFT on every page
     #[arg(long)]
     pub(super) draft: bool,
+    /// Set the pages by the templates of this folder, which `templates` writes, in place of the built-in ones
+    #[arg(long, value_name = "DIR")]
+    pub(super) templates: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Templates {
+    /// The new folder
+    #[arg(value_name = "DIR")]
+    pub(super) folder: PathBuf,
 }
 
 #[derive(Debug, Args)]

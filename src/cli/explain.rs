@@ -54,9 +54,11 @@ fn page(rule: &Rule) -> String {
                 "yaml fails" => "Wrong:".to_owned(),
                 "yaml sound" => "Right:".to_owned(),
                 "text" => "The report:".to_owned(),
-                _ => match kind.strip_prefix("svg ") {
-                    Some(name) => format!("The drawing {name}:"),
-                    None => continue,
+                _ => match kind.split_once(' ') {
+                    Some(("svg", name)) => format!("The drawing {name}:"),
+                    Some(("beside", name)) => format!("Beside it {name}:"),
+                    Some(("picture", name)) => format!("The picture {name}, in pixels:"),
+                    _ => continue,
                 },
             };
             let blank = if out.ends_with("\n\n") { "" } else { "\n" };

@@ -13,6 +13,7 @@ mod publish;
 pub mod report;
 mod show;
 mod sizes;
+mod templates;
 mod what_if;
 
 use args::{Arguments, Command};
@@ -96,6 +97,7 @@ fn run(command: &Command, out: &mut dyn Write) -> Result<Ended, Failure> {
         Command::Cuts(arguments) => cuts::run(arguments, out),
         Command::Sizes(arguments) => sizes::run(arguments, out),
         Command::Publish(arguments) => publish::run(arguments, out),
+        Command::Templates(arguments) => templates::run(arguments, out),
         Command::Explain(arguments) => {
             let text = explain::explain(arguments.rule.as_deref()).map_err(Failure::new)?;
             say(out, &text)?;

@@ -17,7 +17,7 @@ pub(super) fn run(arguments: &New, out: &mut dyn Write) -> Result<Ended, Failure
     let stem = path.file_stem().map_or_else(String::new, |stem| stem.to_string_lossy().into_owned());
     let title = title_of(&stem);
     let asked = arguments.month.as_deref().map(parse_month).transpose()?;
-    let mut drawings = Vec::new();
+    let mut named = Vec::new();
     let text = match &arguments.like {
         None => {
             let month = asked.unwrap_or_else(|| following(this_month()));
@@ -25,7 +25,7 @@ pub(super) fn run(arguments: &New, out: &mut dyn Write) -> Result<Ended, Failure
         }
         Some(like) => {
             let opened = open::open(like)?;
-            drawings.extend(opened.source.all_beside().map(|(name, bytes)| (name.to_owned(), bytes.to_vec())));
+            named.extend(opened.source.all_beside().map(|(name, bytes)| (name.to_owned(), bytes.to_vec())));
             changed(&opened.source, &title, asked)?
         }
     };
@@ -37,15 +37,15 @@ pub(super) fn run(arguments: &New, out: &mut dyn Write) -> Result<Ended, Failure
         Failure::new(format!("cannot write `{}`: {why}", path.display()))
     })?;
     say(out, &format!("{}\n", path.display()))?;
-    for (name, bytes) in drawings {
+    for (name, bytes) in named {
         let beside = path.parent().unwrap_or_else(|| std::path::Path::new("")).join(&name);
-        // In the same folder it lies there already; another drawing of that name is kept, and said.
-        match Disk.write_new(&beside, &bytes) {
+        // In the same folder it lies there already; another file of that name is kept, and said.
+        match Disk.write_new_beside(&path, std::path::Path::new(&name), &bytes) {
             Ok(()) => say(out, &format!("{}\n", beside.display()))?,
             Err(_) if Disk.read(&beside, bytes.len() as u64).is_ok_and(|there| there == bytes) => {}
             Err(error) => {
                 return Err(Failure::new(format!(
-                    "cannot write the drawing `{}`: {}; copy it there by hand",
+                    "cannot write `{}`: {}; copy it there by hand",
                     beside.display(),
                     crate::files::cause(&error)
                 )));

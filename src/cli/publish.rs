@@ -1,13 +1,13 @@
 //! `publish FILE… --to DIR`
 
 use super::args::{Publish, UnitsWord};
-use super::{Ended, Failure, open, report, say, show};
+use super::{Ended, Failure, open, report, say, show, templates};
 use crate::cutting::verify::Fault;
 use crate::design::variants::Wanted;
 use crate::diagnostic::{Finding, Severity};
 use crate::edition::{bundle, publish};
 use crate::files::Disk;
-use crate::handout::Told;
+use crate::handout::{Templates, Told};
 use crate::length::Units;
 use crate::pipeline;
 use crate::source::Source;
@@ -15,9 +15,10 @@ use std::io::Write;
 use std::path::Path;
 
 pub(super) fn run(arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Failure> {
+    let templates = arguments.templates.as_deref().map_or_else(|| Ok(Templates::built_in()), templates::open)?;
     let mut ended = Ended::Fine;
     for path in &arguments.files {
-        let one = one(path, arguments, out).or_else(|failure| match failure {
+        let one = one(path, arguments, &templates, out).or_else(|failure| match failure {
             Failure(what) if what == super::BROKEN_PIPE => Err(Failure(what)),
             // One design that cannot be run does not keep the others from their readers.
             Failure(what) => {
@@ -30,7 +31,7 @@ pub(super) fn run(arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Fai
     Ok(ended)
 }
 
-fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, Failure> {
+fn one(path: &Path, arguments: &Publish, templates: &Templates, out: &mut dyn Write) -> Result<Ended, Failure> {
     let opened = open::open(path)?;
     let name = opened.source.name();
     let also = arguments.units.map(UnitsWord::units);
@@ -71,7 +72,7 @@ fn one(path: &Path, arguments: &Publish, out: &mut dyn Write) -> Result<Ended, F
     if arguments.every {
         also.extend(Wanted::all());
     }
-    let bundle = bundle::bundle(&outcome.editions, &opened.stem, &also, &told)
+    let bundle = bundle::bundle_with(&outcome.editions, &opened.stem, &also, &told, templates)
         .map_err(|what| Failure::new(format!("cannot publish `{name}`: {what}")))?;
     let written = publish::publish(&mut Disk, &arguments.to, &bundle).map_err(|error| {
         Failure::new(format!(

@@ -211,9 +211,10 @@ fn report(file: &Source, texts: &[Argument], findings: &[Finding]) {
     let mut rest: Vec<&Finding> = findings.iter().collect();
     for text in texts {
         let within = |span: Span| span.start >= text.from && span.end <= text.from + text.source.text().len();
+        let is_here = |finding: &Finding| finding.file.is_none() && within(finding.primary.span);
         let here: Vec<Finding> =
-            rest.iter().filter(|finding| within(finding.primary.span)).map(|f| moved(f, text, within)).collect();
-        rest.retain(|finding| !within(finding.primary.span));
+            rest.iter().filter(|finding| is_here(finding)).map(|f| moved(f, text, within)).collect();
+        rest.retain(|finding| !is_here(finding));
         show::report(&text.source, &here);
     }
     let end = file.text().len();

@@ -3,6 +3,7 @@
 //! A design is settled for one system of units; the other edition is settled from the twins that
 //! the designer states, and by rule where none is stated. Must never know where a layer lies or how paper is cut.
 
+mod imprint;
 mod papers;
 mod relations;
 
@@ -13,6 +14,7 @@ use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 use crate::words::{Language, Words};
+pub use imprint::{Accents, Imprint, Photo, Web};
 pub use papers::{
     AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Grain, Paper, Pattern, Sheets, Side, TurnedOver,
 };
@@ -51,6 +53,10 @@ pub struct Design {
     pub month: Option<Spanned<Month>>,
     /// Who gives it away.
     pub designer: Option<Spanned<String>>,
+    /// The designer's own look, from a file that designs share.
+    pub imprint: Option<Imprint>,
+    /// A photo of the finished card.
+    pub photo: Option<Photo>,
     /// One or two sentences under the title.
     pub about: Option<Spanned<String>>,
     /// How many cards in all.
@@ -473,6 +479,8 @@ pub struct Version {
     /// Which side of double-sided paper its varying pieces show, where it says so; else the piece
     /// says.
     pub side: Option<Side>,
+    /// A photo of this version.
+    pub photo: Option<Photo>,
 }
 
 /// What a layer lies on.

@@ -3,6 +3,7 @@
 //! Takes a [`Node`] tree, gives a [`Design`] for one system of units and everything that is wrong
 //! with it, each fault in its place. Must never know where a layer comes to lie or how paper is cut.
 
+mod beside;
 mod cells;
 mod decorations;
 mod desk;
@@ -13,10 +14,12 @@ mod fixed;
 mod front;
 mod head;
 mod heard;
+mod imprint;
 mod kept;
 mod measures;
 mod names;
 mod papers;
+mod photo;
 mod pieces;
 mod placing;
 mod relations;
@@ -41,6 +44,7 @@ use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
 use crate::words::Language;
+pub use beside::{imprint_named, logo_named, photos_named};
 use cells::settle_cells;
 use desk::Desk;
 pub use drawing::drawings_named;
@@ -51,10 +55,12 @@ pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
-const KEYS: [&str; 22] = [
+const KEYS: [&str; 24] = [
     "title",
     "month",
     "designer",
+    "imprint",
+    "photo",
     "about",
     "cards",
     "units",
@@ -123,7 +129,7 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
     if let Some(design) = &mut design {
         design.restated.clone_from(&restated);
     }
-    findings.sort_by_key(|finding| finding.primary.span);
+    findings.sort_by(|a, b| a.file.cmp(&b.file).then_with(|| a.primary.span.cmp(&b.primary.span)));
     if let Some(next) = findings.get(MOST_FINDINGS) {
         let rest = findings.len() - MOST_FINDINGS;
         let more = Finding::error(
@@ -165,6 +171,8 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
     let title = top.get("title").map(|field| desk.words(field));
     let month = top.get("month").map(|field| desk.month(field));
     let designer = top.get("designer").and_then(|field| desk.words(field));
+    let imprint = top.get("imprint").and_then(|field| desk.imprint(field));
+    let photo = top.get("photo").and_then(|field| desk.photo(field));
     let about = top.get("about").and_then(|field| desk.words(field));
     let cards = desk.required(&top, "cards", "8").and_then(|field| desk.count(field, MOST_CARDS));
     if let Some(field) = top.get("units") {
@@ -265,6 +273,8 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         title,
         month,
         designer,
+        imprint,
+        photo,
         about,
         cards: cards?,
         workshop,

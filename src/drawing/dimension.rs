@@ -12,7 +12,7 @@ const OFF: i64 = 1000 * UM;
 /// An extension line passes its dimension line by so much.
 const PAST: i64 = 1400 * UM;
 /// Figure above its line.
-const ABOVE: i64 = 900 * UM;
+pub(super) const ABOVE: i64 = 900 * UM;
 /// Arrow's length and half its width.
 const ARROW: (i64, i64) = (2400 * UM, 450 * UM);
 /// Under this length on the page the arrows stand outside.
@@ -23,9 +23,9 @@ const OUTSIDE: i64 = 5000 * UM;
 const CLEAR: i64 = 1000 * UM;
 /// The first dimension line lies so far off the outline; ISO texts say about 10 mm, the page is too
 /// narrow for that.
-pub const FIRST: i64 = 6500 * UM;
+pub(super) const FIRST: i64 = 6500 * UM;
 /// Each further one lies so much further off.
-pub const NEXT: i64 = 7000 * UM;
+pub(super) const NEXT: i64 = 7000 * UM;
 
 /// Which way a dimension line runs.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -34,6 +34,19 @@ pub enum Runs {
     Level,
     /// From top to bottom.
     Upright,
+}
+
+/// Where a narrow one has its figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Beside {
+    /// Left of the gap; only of one that runs from top to bottom.
+    Left,
+    /// Right of the gap; only of one that runs from top to bottom.
+    Right,
+    /// Beyond the arrow at its left or upper end.
+    Low,
+    /// Beyond the arrow at its right or lower end.
+    High,
 }
 
 /// One dimension: what it measures and where its line lies.
@@ -49,8 +62,8 @@ pub struct Dimension {
     pub line: i64,
     /// The figure.
     pub text: String,
-    /// On which side of the gap a narrow upright one has its figure.
-    pub figure_left: bool,
+    /// Where its figure stands, if it is narrow.
+    pub beside: Beside,
 }
 
 /// A dimension as drawn.
@@ -68,14 +81,14 @@ impl Dimension {
     /// A level dimension line at `line`, under or over outlines at `outlines`.
     #[must_use]
     pub fn level(ends: (i64, i64), outlines: (i64, i64), line: i64, text: impl Into<String>) -> Self {
-        Self { runs: Runs::Level, ends, outlines, line, text: text.into(), figure_left: false }
+        Self { runs: Runs::Level, ends, outlines, line, text: text.into(), beside: Beside::High }
     }
 
     /// An upright dimension line at `line`, beside outlines at `outlines`.
     #[must_use]
     pub fn upright(ends: (i64, i64), outlines: (i64, i64), line: i64, text: impl Into<String>) -> Self {
-        let figure_left = line < outlines.0;
-        Self { runs: Runs::Upright, ends, outlines, line, text: text.into(), figure_left }
+        let beside = if line < outlines.0 { Beside::Left } else { Beside::Right };
+        Self { runs: Runs::Upright, ends, outlines, line, text: text.into(), beside }
     }
 
     /// Whether its arrows stand outside.
@@ -106,19 +119,22 @@ impl Dimension {
         }
     }
 
-    fn stroke(&self, from: (i64, i64), to: (i64, i64)) -> Item {
-        Item::Path {
-            role: Role::Dimension,
-            points: vec![self.point(from.0, from.1), self.point(to.0, to.1)],
-            closed: false,
-        }
+    /// The dimension line, past its arrows where these stand outside.
+    pub(super) fn line_drawn(&self) -> (At, At) {
+        let (low, high) = self.ends;
+        let past = if self.is_narrow() { OUTSIDE } else { 0 };
+        (self.point(low - past, self.line), self.point(high + past, self.line))
     }
 
-    fn extension(&self, end: i64, outline: i64) -> Option<Item> {
-        // A line that ends on the outline itself needs none.
-        let away = if self.line > outline { 1 } else { -1 };
-        ((self.line - outline).abs() > OFF)
-            .then(|| self.stroke((end, outline + away * OFF), (end, self.line + away * PAST)))
+    /// The extension lines; a line that ends on the outline itself needs none.
+    pub(super) fn extensions(&self) -> Vec<(At, At)> {
+        let each = [(self.ends.0, self.outlines.0), (self.ends.1, self.outlines.1)];
+        let far = each.into_iter().filter(|(_, outline)| (self.line - outline).abs() > OFF);
+        far.map(|(end, outline)| {
+            let away = if self.line > outline { 1 } else { -1 };
+            (self.point(end, outline + away * OFF), self.point(end, self.line + away * PAST))
+        })
+        .collect()
     }
 
     /// Where the figure stands.
@@ -126,14 +142,22 @@ impl Dimension {
         let (low, high) = self.ends;
         let middle = (low + high) / 2;
         let half_cap = text::cap_height(Lettering::Figure) / 2;
-        match (self.runs, self.is_narrow()) {
-            (Runs::Level, false) => (At::new(middle, self.line - ABOVE), Anchor::Middle, false),
-            (Runs::Level, true) => (At::new(high + OUTSIDE + CLEAR, self.line + half_cap), Anchor::Start, false),
-            (Runs::Upright, false) => (At::new(self.line - ABOVE, middle), Anchor::Middle, true),
-            (Runs::Upright, true) if self.figure_left => {
-                (At::new(self.line - PAST - CLEAR, middle + half_cap), Anchor::End, false)
+        if !self.is_narrow() {
+            return match self.runs {
+                Runs::Level => (At::new(middle, self.line - ABOVE), Anchor::Middle, false),
+                Runs::Upright => (At::new(self.line - ABOVE, middle), Anchor::Middle, true),
+            };
+        }
+        let (before, after) = (low - OUTSIDE - CLEAR, high + OUTSIDE + CLEAR);
+        match (self.runs, self.beside) {
+            (Runs::Level, Beside::Left | Beside::Low) => (At::new(before, self.line + half_cap), Anchor::End, false),
+            (Runs::Level, _) => (At::new(after, self.line + half_cap), Anchor::Start, false),
+            (Runs::Upright, Beside::Left) => (At::new(self.line - PAST - CLEAR, middle + half_cap), Anchor::End, false),
+            (Runs::Upright, Beside::Right) => {
+                (At::new(self.line + PAST + CLEAR, middle + half_cap), Anchor::Start, false)
             }
-            (Runs::Upright, true) => (At::new(self.line + PAST + CLEAR, middle + half_cap), Anchor::Start, false),
+            (Runs::Upright, Beside::Low) => (At::new(self.line, before), Anchor::Middle, false),
+            (Runs::Upright, Beside::High) => (At::new(self.line, after + 2 * half_cap), Anchor::Middle, false),
         }
     }
 
@@ -141,16 +165,14 @@ impl Dimension {
     #[must_use]
     pub fn draw(&self) -> Drawn {
         let (low, high) = self.ends;
-        let mut items: Vec<Item> = [self.extension(low, self.outlines.0), self.extension(high, self.outlines.1)]
-            .into_iter()
-            .flatten()
+        let lines = self.extensions().into_iter().chain([self.line_drawn()]);
+        let mut items: Vec<Item> = lines
+            .map(|(from, to)| Item::Path { role: Role::Dimension, points: vec![from, to], closed: false })
             .collect();
         if self.is_narrow() {
-            items.push(self.stroke((low - OUTSIDE, self.line), (high + OUTSIDE, self.line)));
             items.push(self.arrow(low, low - 1));
             items.push(self.arrow(high, high + 1));
         } else {
-            items.push(self.stroke((low, self.line), (high, self.line)));
             items.push(self.arrow(low, high));
             items.push(self.arrow(high, low));
         }
@@ -162,80 +184,11 @@ impl Dimension {
     }
 }
 
-/// What a dimension takes of its line: the stretch with arrows outside, and the two ends.
-type Held = ((i64, i64), (i64, i64));
-
-/// Gives dimensions that stand on one side of a figure their lines: the shortest nearest the
-/// outline at `outline`, further ones `away` from it (1 or -1); two share a line where they do not
-/// meet. One whose extension line would cross a nearer dimension is left out.
-#[must_use]
-pub fn stack(mut dimensions: Vec<Dimension>, outline: i64, away: i64) -> Vec<Drawn> {
-    dimensions.sort_by_key(|dimension| (dimension.ends.1 - dimension.ends.0, dimension.ends));
-    let mut lines: Vec<Vec<Held>> = Vec::new();
-    // How far out the figures of each line reach.
-    let mut reaches: Vec<i64> = Vec::new();
-    let mut drawn = Vec::new();
-    for mut dimension in dimensions {
-        let reach = if dimension.is_narrow() { OUTSIDE } else { 0 };
-        let ends = dimension.ends;
-        // The figure of a narrow level one stands after its right arrow.
-        let after = if dimension.runs == Runs::Level && dimension.is_narrow() {
-            CLEAR + text::width(Lettering::Figure, &dimension.text) + 400 * UM
-        } else {
-            0
-        };
-        let (low, high) = (ends.0 - reach, ends.1 + reach + after);
-        let is_free = |line: &Vec<Held>| line.iter().all(|((l, h), _)| high <= *l || *h <= low);
-        // An extension line may run along another's, but not across a dimension line.
-        let crosses = |line: &Vec<Held>| {
-            line.iter().any(|((l, h), own)| {
-                [ends.0, ends.1].iter().any(|end| l < end && end < h && *end != own.0 && *end != own.1)
-            })
-        };
-        let level = lines.iter().position(is_free).unwrap_or(lines.len());
-        if lines.iter().take(level).any(crosses) {
-            continue;
-        }
-        if level == lines.len() {
-            lines.push(Vec::new());
-        }
-        lines[level].push(((low, high), ends));
-        // A figure beside a narrow gap may reach past the next line's usual place.
-        let beyond = reaches.iter().take(level).max().map_or(0, |reach| reach + ABOVE + ARROW.1);
-        let usual = FIRST + NEXT * i64::try_from(level).unwrap_or(0);
-        dimension.line = outline + away * usual.max(beyond);
-        dimension.figure_left = away < 0;
-        let new = dimension.draw();
-        let reach = match (dimension.runs, away < 0) {
-            (Runs::Upright, true) => outline - new.area.left,
-            (Runs::Upright, false) => new.area.right - outline,
-            (Runs::Level, true) => outline - new.area.top,
-            (Runs::Level, false) => new.area.bottom - outline,
-        };
-        if reaches.len() <= level {
-            reaches.push(reach);
-        }
-        reaches[level] = reaches[level].max(reach);
-        drawn.push(new);
-    }
-    drawn
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     const MM: i64 = 1_000_000;
-
-    #[test]
-    fn the_shortest_lies_nearest_and_nothing_crosses() {
-        let upright = |ends| Dimension::upright(ends, (0, 0), 0, "5 1/2");
-        let drawn = stack(vec![upright((0, 70 * MM)), upright((0, 20 * MM))], 0, -1);
-        assert_eq!(drawn.len(), 2);
-        assert!(drawn[0].area.left > drawn[1].area.left, "shorter first, nearer");
-        let crossing = stack(vec![upright((0, 20 * MM)), upright((10 * MM, 60 * MM))], 0, -1);
-        assert_eq!(crossing.len(), 1, "an extension line would cross");
-    }
 
     #[test]
     fn the_figure_stands_above_its_line() {

@@ -10,6 +10,7 @@ pub mod dimension;
 pub mod figures;
 pub mod hatch;
 pub mod outline;
+pub mod placing;
 pub mod scale;
 pub mod scene;
 pub mod style;

@@ -216,8 +216,10 @@ pub enum Role {
     LensRing,
     /// An outline to colour or write in.
     Outline,
-    /// A bar to check a print with.
+    /// A bar to check a print with; the mark of a ruler that is meant.
     Bar,
+    /// The edge and the marks of a bit of ruler.
+    Ruler,
 }
 
 impl Item {
@@ -243,7 +245,7 @@ impl Role {
     }
 
     /// Every role, in the order declared.
-    pub const ALL: [Self; 29] = [
+    pub const ALL: [Self; 30] = [
         Self::Cut,
         Self::Piece,
         Self::Sheet,
@@ -273,6 +275,7 @@ impl Role {
         Self::LensRing,
         Self::Outline,
         Self::Bar,
+        Self::Ruler,
     ];
 }
 

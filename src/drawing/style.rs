@@ -5,6 +5,7 @@
 //! (WCAG 2.2, 1.4.11 and 1.4.3).
 
 use super::scene::{Lettering, Role};
+use crate::design::model::Accents;
 use crate::fonts;
 use serde::Serialize;
 use serde_json::{Map, Value};
@@ -80,7 +81,7 @@ pub const fn pen(role: Role) -> Pen {
         Role::Trim => line(RUST, 700),
         Role::Dimension => line(TEAL, 250),
         Role::Arrow => filled(TEAL),
-        Role::Leader => line(INK, 250),
+        Role::Leader | Role::Ruler => line(INK, 250),
         Role::LeaderDot => filled(INK),
         Role::Ring => on_white(INK, 350),
         Role::Flag => Pen { fill: Some(RUST), ..line(WHITE, 400) },
@@ -125,10 +126,20 @@ pub const fn letters(lettering: Lettering) -> Letters {
     Letters { family: fonts::TEXT, weight, tenths_of_point, colour }
 }
 
-/// Both tables for a writer outside, with filled flags or without: `{"roles": {role: pen}, "lettering": {lettering: letters}}`,
-/// keys as in a serialised scene.
+/// A colour of the pens with a designer's accents in the place of the usual ones.
 #[must_use]
-pub fn table(fills: bool) -> Value {
+pub fn with_accents(colour: &str, accents: Accents) -> String {
+    match colour {
+        TEAL => accents.notes.to_string(),
+        RUST => accents.cuts.to_string(),
+        other => other.to_owned(),
+    }
+}
+
+/// Both tables for a writer outside, with filled flags or without, in a designer's accents: `{"roles": {role:
+/// pen}, "lettering": {lettering: letters}}`, keys as in a serialised scene.
+#[must_use]
+pub fn table(fills: bool, accents: Accents) -> Value {
     let roles = Role::ALL.map(|role| (key(role), value(if fills { pen(role) } else { bare_pen(role) })));
     let lettering = Lettering::ALL.map(|lettering| {
         let mut own = letters(lettering);
@@ -140,7 +151,18 @@ pub fn table(fills: bool) -> Value {
     let mut both = Map::new();
     both.insert("roles".to_owned(), Value::Object(roles.into_iter().collect()));
     both.insert("lettering".to_owned(), Value::Object(lettering.into_iter().collect()));
-    Value::Object(both)
+    let mut table = Value::Object(both);
+    recolour(&mut table, accents);
+    table
+}
+
+/// Every colour in a table with a designer's accents.
+fn recolour(value: &mut Value, accents: Accents) {
+    match value {
+        Value::String(text) if text.starts_with('#') => *text = with_accents(text, accents),
+        Value::Object(map) => map.values_mut().for_each(|value| recolour(value, accents)),
+        _ => {}
+    }
 }
 
 /// A role or lettering as it is spelled in a serialised scene.
@@ -158,6 +180,7 @@ fn value(plain: impl Serialize) -> Value {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::colour::Colour;
 
     /// Contrast with white after WCAG 2.2 (relative luminance; formula as published by the W3C).
     fn contrast_with_white(colour: &str) -> f64 {
@@ -195,14 +218,20 @@ mod tests {
 
     #[test]
     fn the_table_names_every_role() {
-        let table = table(true);
+        let usual = Accents::default();
+        assert_eq!((usual.notes.to_string(), usual.cuts.to_string()), (TEAL.to_owned(), RUST.to_owned()));
+        let table = table(true, usual);
         assert_eq!(table["roles"].as_object().unwrap().len(), Role::ALL.len());
         assert_eq!(table["roles"]["hatch-dot"]["fill"], RUST);
         assert_eq!(table["lettering"]["trim-word"]["tenths_of_point"], 100);
-        let bare = super::table(false);
+        let bare = super::table(false, usual);
         assert_eq!(
             (&bare["roles"]["flag"]["fill"], &bare["lettering"]["flag"]["colour"]),
             (&WHITE.into(), &RUST.into())
         );
+        let own = Accents { notes: Colour([0x12, 0x34, 0x56]), cuts: Colour([0x65, 0x43, 0x21]) };
+        let own = super::table(true, own).to_string();
+        assert!(own.contains("#123456") && own.contains("#654321") && own.contains(INK));
+        assert!(!own.contains(TEAL) && !own.contains(RUST));
     }
 }

@@ -3,14 +3,21 @@
 use super::scene::{Anchor, At, Item, Lettering, Role, Scene};
 use super::style::{self, Pen};
 use super::text::{self, Run};
+use crate::design::model::Accents;
 use crate::fonts::metrics::advance;
 use std::fmt::Write as _;
 
 /// The SVG of a scene; the same scene gives the same bytes.
 #[must_use]
 pub fn svg(scene: &Scene) -> String {
+    svg_in(scene, Accents::default())
+}
+
+/// The same in a designer's accents.
+#[must_use]
+pub fn svg_in(scene: &Scene, accents: Accents) -> String {
     let (width, height) = (mm(scene.width), mm(scene.height));
-    let mut writer = Writer { out: String::new(), lenses: 0, name: id(&scene.name) };
+    let mut writer = Writer { out: String::new(), lenses: 0, name: id(&scene.name), accents };
     let _ = write!(
         writer.out,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" \
@@ -58,6 +65,7 @@ struct Writer {
     out: String,
     lenses: usize,
     name: String,
+    accents: Accents,
 }
 
 impl Writer {
@@ -75,7 +83,7 @@ impl Writer {
             Item::Shape { role, rings } => self.path(*role, rings, true),
             Item::Strokes { role, runs } => self.path(*role, runs, false),
             Item::Circles { role, radius, centres } => {
-                let _ = writeln!(self.out, "<g{}>", pen(*role, true));
+                let _ = writeln!(self.out, "<g{}>", pen(*role, true, self.accents));
                 for at in centres {
                     let _ =
                         writeln!(self.out, "<circle cx=\"{}\" cy=\"{}\" r=\"{}\"/>", mm(at.x), mm(at.y), mm(*radius));
@@ -94,7 +102,7 @@ impl Writer {
                 if *radius > 0 {
                     let _ = write!(self.out, " rx=\"{}\"", mm(*radius));
                 }
-                let _ = writeln!(self.out, "{}/>", pen(*role, true));
+                let _ = writeln!(self.out, "{}/>", pen(*role, true, self.accents));
             }
             Item::Text { role, at, anchor, turned, text } => self.text(*role, *at, *anchor, *turned, text),
             Item::Lens { centre, radius, items } => self.lens(*centre, *radius, items),
@@ -113,7 +121,7 @@ impl Writer {
         }
         // Several closed rings: one within another is a hole.
         let rule = if closed && runs.len() > 1 { " fill-rule=\"evenodd\"" } else { "" };
-        let _ = writeln!(self.out, "\"{rule}{}/>", pen(role, closed));
+        let _ = writeln!(self.out, "\"{rule}{}/>", pen(role, closed, self.accents));
     }
 
     fn lens(&mut self, centre: At, radius: i64, items: &[Item]) {
@@ -146,7 +154,7 @@ impl Writer {
             letters.family,
             letters.weight,
             mm(text::em(1000, size)),
-            letters.colour
+            style::with_accents(letters.colour, self.accents)
         );
         if turned {
             let _ = write!(self.out, " transform=\"rotate(-90 {} {})\"", mm(at.x), mm(at.y));
@@ -184,10 +192,11 @@ impl Writer {
 }
 
 /// The attributes of a role's pen, with a leading space.
-fn pen(role: Role, fills: bool) -> String {
+fn pen(role: Role, fills: bool, accents: Accents) -> String {
     let Pen { stroke, width_nm, dash, fill } = style::pen(role);
-    let mut out = format!(" fill=\"{}\"", fill.filter(|_| fills).unwrap_or("none"));
-    if let Some(stroke) = stroke {
+    let own = |colour: &str| style::with_accents(colour, accents);
+    let mut out = format!(" fill=\"{}\"", fill.filter(|_| fills).map_or_else(|| "none".to_owned(), own));
+    if let Some(stroke) = stroke.map(own) {
         let _ = write!(out, " stroke=\"{stroke}\" stroke-width=\"{}\"", mm(width_nm));
     }
     if let Some(dash) = dash {

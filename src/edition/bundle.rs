@@ -6,7 +6,7 @@ use crate::cutting::json;
 use crate::design::model::{Design, VersionId};
 use crate::design::variants::{Form, Page, Wanted};
 use crate::drawing::figures::{self, Room};
-use crate::handout::{self, Told};
+use crate::handout::{self, Templates, Told};
 use crate::length::Units;
 use crate::preview;
 use crate::project::Project;
@@ -63,6 +63,20 @@ pub fn handout_name(wanted: Wanted, units: Units, draft: bool) -> String {
 /// # Errors
 /// What could not be made and why, in one sentence.
 pub fn bundle(projects: &[Project], stem: &str, also: &[Wanted], told: &Told) -> Result<Bundle, String> {
+    bundle_with(projects, stem, also, told, &Templates::built_in())
+}
+
+/// The same with other templates.
+///
+/// # Errors
+/// As [`bundle`].
+pub fn bundle_with(
+    projects: &[Project],
+    stem: &str,
+    also: &[Wanted],
+    told: &Told,
+    templates: &Templates,
+) -> Result<Bundle, String> {
     let first = projects.first().ok_or("there is nothing to publish")?;
     let month = first.design.month.map_or_else(|| "undated".to_owned(), |month| month.value.to_string());
     let folder_tail = if told.draft { "-draft" } else { "" };
@@ -73,7 +87,7 @@ pub fn bundle(projects: &[Project], stem: &str, also: &[Wanted], told: &Told) ->
             let name = PathBuf::from(handout_name(*wanted, units, told.draft));
             // One page may be the usual one and asked for by its name.
             if !files.contains_key(&name) {
-                files.insert(name, handout::typeset(project, *wanted, told)?);
+                files.insert(name, handout::typeset_with(project, *wanted, told, templates)?);
             }
         }
         let plan = json::to_json(&project.design, &project.plan);
@@ -92,7 +106,7 @@ pub fn bundle(projects: &[Project], stem: &str, also: &[Wanted], told: &Told) ->
 pub fn front_png(project: &Project, version: VersionId) -> Result<Vec<u8>, String> {
     let room = Room::tenths_of_mm(FRONT_ROOM.0, FRONT_ROOM.1);
     let scene = figures::front::front(project, version, room).ok_or("the design has no card to draw")?;
-    preview::png(&scene, FRONT_PIXELS)
+    preview::png_in(&scene, FRONT_PIXELS, project.design.accents())
 }
 
 fn pretty(value: &serde_json::Value) -> Result<Vec<u8>, String> {

@@ -5,6 +5,7 @@
 
 mod cutting;
 mod front;
+mod imprint;
 mod leaf;
 mod making;
 mod others;
@@ -22,13 +23,15 @@ use crate::length::{Length, Units};
 use crate::project::Project;
 use crate::words::{Words, pages as words, variants};
 
+pub(super) use imprint::stored;
+
 /// Everything on the pages of a project's handout.
 pub(super) fn compose(project: &Project, wanted: Wanted, told: &Told) -> HandoutData {
     let say = project.words();
     let design = &project.design;
     let month = month_of(design);
     let title = design.title.value.clone();
-    let designer = design.designer.as_ref().map(|designer| designer.value.clone());
+    let designer = design.giver().map(str::to_owned);
     // The designer's copy is a handout and more.
     let is_whole = matches!(wanted.form, Form::Handout | Form::DesignersCopy);
     let mut data = HandoutData {
@@ -38,7 +41,9 @@ pub(super) fn compose(project: &Project, wanted: Wanted, told: &Told) -> Handout
         lang: words::lang(say),
         file_title: titled(say, words::file_title(say, &title, month.as_deref()), wanted.form),
         author: designer.iter().cloned().collect(),
-        style: style::table(wanted.fills),
+        style: style::table(wanted.fills, design.accents()),
+        accents: imprint::accents(design),
+        imprint: imprint::imprint(design),
         footer: Footer {
             left: designer.unwrap_or_default(),
             title,

@@ -67,6 +67,10 @@ pub struct HandoutData {
     pub author: Vec<String>,
     /// Pens and letters of the scenes.
     pub style: Value,
+    /// The two colours beside ink and slate.
+    pub accents: AccentColours,
+    /// The designer's own look; none where the design names no imprint.
+    pub imprint: Option<ImprintData>,
     /// The foot of every page.
     pub footer: Footer,
     /// The draft's mark and findings.
@@ -105,6 +109,8 @@ pub struct LeafPage {
     pub caution: Said,
     /// One a diagram.
     pub panels: Vec<LeafPanel>,
+    /// What is unusual this month.
+    pub boxes: Vec<CallOut>,
     /// Over the lines.
     pub lines_title: String,
     /// Where each layer goes and which borders show, one line a step of gluing or trimming.
@@ -125,8 +131,6 @@ pub struct LeafPanel {
     pub scene: Option<Scene>,
     /// The cut numbers and their measure, in order.
     pub cuts: Vec<LeafCut>,
-    /// What to have then.
-    pub items: Vec<Said>,
 }
 
 /// A measure on a leaf.
@@ -196,6 +200,59 @@ pub struct ProofTable {
     pub heads: [String; 4],
     /// One row an aim.
     pub rows: Vec<[String; 4]>,
+}
+
+/// The two colours beside ink and slate, as `#0E5F70`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct AccentColours {
+    /// Notes, dimensions, headings.
+    pub notes: String,
+    /// Cuts and cautions.
+    pub cuts: String,
+}
+
+/// What an imprint puts on the pages.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ImprintData {
+    /// The logo.
+    pub logo: Option<StoredPicture>,
+    /// Title over the terms, or over the address alone.
+    pub title: String,
+    /// Terms of use.
+    pub terms: Option<Said>,
+    /// Web address.
+    pub web: Option<WebLink>,
+}
+
+/// A web address.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct WebLink {
+    /// As it is printed.
+    pub shown: String,
+    /// Where it leads.
+    pub target: String,
+}
+
+/// A picture beside the data, as large as its place allows.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct StoredPicture {
+    /// Where it lies.
+    pub path: String,
+    /// For those who cannot see it.
+    pub alt: String,
+    /// Width on paper, nm.
+    pub width: i64,
+    /// Height on paper, nm.
+    pub height: i64,
+}
+
+/// A photo with its caption.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct PhotoFigure {
+    /// Above it.
+    pub caption: Said,
+    /// The photo.
+    pub photo: StoredPicture,
 }
 
 /// The foot of every page.
@@ -269,8 +326,10 @@ pub struct FrontPage {
     pub facts: Vec<Fact>,
     /// The cut list.
     pub cut_list: CutList,
-    /// The finished card, one figure a version.
-    pub figures: Vec<Figure>,
+    /// The finished card, one figure a version: the same in several scales, the largest first.
+    pub figures: Vec<Vec<Figure>>,
+    /// The finished card as the camera saw it.
+    pub photos: Vec<PhotoFigure>,
     /// What is unusual this month.
     pub boxes: Vec<CallOut>,
 }
@@ -361,6 +420,8 @@ pub struct CutPanel {
     pub scene: Option<Scene>,
     /// Small pictures of parts that come loose and are cut further.
     pub loose: Vec<Scene>,
+    /// Bits of ruler for the odd sixteenths among its measures.
+    pub ruler: Option<Scene>,
     /// Said before the rows.
     pub before: Vec<Said>,
     /// Column heads.
@@ -429,6 +490,8 @@ pub struct StepCell {
     pub caution: Option<Said>,
     /// The act.
     pub line: Said,
+    /// Bits of ruler for the odd sixteenths among its measures.
+    pub ruler: Option<Scene>,
     /// More about it, one a line.
     pub more: Vec<Said>,
     /// How often.

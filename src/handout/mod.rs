@@ -7,12 +7,15 @@
 mod compose;
 mod data;
 mod pictures;
+mod templates;
+mod true_size;
 mod world;
 
 use crate::design::variants::Wanted;
 use crate::project::Project;
 
 pub use data::HandoutData;
+pub use templates::{LARGEST_TEMPLATE, TEMPLATE_VERSION, Templates};
 
 /// What is told of a design beside its pages.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -39,12 +42,21 @@ impl Told {
 /// What the typesetter refuses, its warnings included, such as a letter that the bundled faces
 /// lack.
 pub fn typeset(project: &Project, wanted: Wanted, told: &Told) -> Result<Vec<u8>, String> {
+    typeset_with(project, wanted, told, &Templates::built_in())
+}
+
+/// The same with other templates.
+///
+/// # Errors
+/// As [`typeset`]; a fault of a template comes with its file and line.
+pub fn typeset_with(project: &Project, wanted: Wanted, told: &Told, templates: &Templates) -> Result<Vec<u8>, String> {
     let json = json(project, wanted, told)?;
     // The file's identity is its content; only a hash of it is written.
-    let ident = String::from_utf8_lossy(&json).into_owned();
+    let stored = compose::stored(project);
+    let ident = identity(&json, &stored);
     // The file is as old as its edition.
     let date = project.design.month.map_or((2000, 1, 1), |month| (i32::from(month.value.year), month.value.month, 1));
-    world::set_pdf(&world::TEMPLATES, json, ident, date)
+    true_size::unscaled(&world::set_pdf(templates, json, &stored, ident, date)?)
 }
 
 /// Each page of a project's handout as a PNG of `ppi` pixels an inch.
@@ -52,7 +64,17 @@ pub fn typeset(project: &Project, wanted: Wanted, told: &Told) -> Result<Vec<u8>
 /// # Errors
 /// As [`typeset`].
 pub fn page_images(project: &Project, wanted: Wanted, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
-    world::set_images(&world::TEMPLATES, json(project, wanted, &Told::default())?, ppi)
+    let json = json(project, wanted, &Told::default())?;
+    world::set_images(&Templates::built_in(), json, &compose::stored(project), ppi)
+}
+
+/// What tells one handout from another: all that stands on its pages.
+fn identity(json: &[u8], stored: &[world::Stored]) -> String {
+    let mut identity = String::from_utf8_lossy(json).into_owned();
+    for (path, picture) in stored {
+        identity.push_str(&format!("\n{path} {:032x}", typst::utils::hash128(&picture.bytes)));
+    }
+    identity
 }
 
 /// What the templates read for a project.

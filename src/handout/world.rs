@@ -1,9 +1,9 @@
-//! The typesetter's world: bundled faces, built-in templates, one virtual data file.
+//! The typesetter's world: bundled faces, templates, one virtual data file, pictures beside it.
 //!
 //! Takes the data of one handout as JSON, gives laid-out pages and their PDF. Must never know a
 //! design, read a file or ask the clock.
 
-use std::sync::LazyLock;
+use std::sync::{Arc, LazyLock};
 
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
@@ -14,7 +14,9 @@ use typst::{Feature, Features, Library, LibraryExt, World, WorldExt};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
+use super::templates::Templates;
 use crate::fonts::FACES;
+use crate::picture::Picture;
 
 /// The templates, by virtual path; the first is the main one.
 pub(super) const TEMPLATES: [(&str, &str); 13] = [
@@ -51,7 +53,11 @@ struct Press {
     main: FileId,
     sources: Vec<(FileId, Source)>,
     data: (FileId, Bytes),
+    pictures: Vec<(FileId, Bytes)>,
 }
+
+/// A picture that the pages show: where the data says that it lies, and what it holds.
+pub(super) type Stored = (String, Arc<Picture>);
 
 fn file_id(path: &str) -> Result<FileId, String> {
     let path = VirtualPath::new(path).map_err(|error| format!("`{path}` is no template path: {error:?}"))?;
@@ -59,14 +65,18 @@ fn file_id(path: &str) -> Result<FileId, String> {
 }
 
 impl Press {
-    fn new(templates: &[(&str, &str)], json: Vec<u8>) -> Result<Self, String> {
-        let mut sources = Vec::with_capacity(templates.len());
-        for (path, text) in templates {
+    fn new(templates: &Templates, json: Vec<u8>, stored: &[Stored]) -> Result<Self, String> {
+        let mut sources = Vec::new();
+        for (path, text) in templates.sources() {
             let id = file_id(path)?;
-            sources.push((id, Source::new(id, (*text).to_owned())));
+            sources.push((id, Source::new(id, text.to_owned())));
         }
         let main = sources.first().map(|(id, _)| *id).ok_or("there is no template")?;
-        Ok(Self { main, sources, data: (file_id(DATA)?, Bytes::new(json)) })
+        let mut pictures = Vec::with_capacity(stored.len());
+        for (path, picture) in stored {
+            pictures.push((file_id(path)?, Bytes::new(picture.bytes.clone())));
+        }
+        Ok(Self { main, sources, data: (file_id(DATA)?, Bytes::new(json)), pictures })
     }
 }
 
@@ -94,6 +104,9 @@ impl World for Press {
     fn file(&self, id: FileId) -> FileResult<Bytes> {
         if id == self.data.0 {
             return Ok(self.data.1.clone());
+        }
+        if let Some((_, bytes)) = self.pictures.iter().find(|(picture, _)| *picture == id) {
+            return Ok(bytes.clone());
         }
         self.source(id).map(|source| Bytes::from_string(source.text().to_owned()))
     }
@@ -150,13 +163,14 @@ fn lay_out(press: &Press) -> Result<PagedDocument, String> {
 /// What the typesetter refuses, its warnings included; always a fault of a template or of the data
 /// it was given, with the place in the template.
 pub(super) fn set_pdf(
-    templates: &[(&str, &str)],
+    templates: &Templates,
     json: Vec<u8>,
+    stored: &[Stored],
     ident: String,
     date: (i32, u8, u8),
 ) -> Result<Vec<u8>, String> {
     let _forget = Forget;
-    let press = Press::new(templates, json)?;
+    let press = Press::new(templates, json, stored)?;
     let document = lay_out(&press)?;
     let made = Datetime::from_ymd_hms(date.0, date.1, date.2, 0, 0, 0);
     let options = PdfOptions {
@@ -174,9 +188,14 @@ pub(super) fn set_pdf(
 ///
 /// # Errors
 /// As [`set_pdf`].
-pub(super) fn set_images(templates: &[(&str, &str)], json: Vec<u8>, ppi: f32) -> Result<Vec<Vec<u8>>, String> {
+pub(super) fn set_images(
+    templates: &Templates,
+    json: Vec<u8>,
+    stored: &[Stored],
+    ppi: f32,
+) -> Result<Vec<Vec<u8>>, String> {
     let _forget = Forget;
-    let press = Press::new(templates, json)?;
+    let press = Press::new(templates, json, stored)?;
     let document = lay_out(&press)?;
     let options = typst_render::RenderOptions { pixel_per_pt: (f64::from(ppi) / 72.0).into(), ..Default::default() };
     document

@@ -122,7 +122,8 @@ fn is_clean(source: &Source, before: &[Finding], after: &[Finding], edits: &[Edi
     };
     let touched = |at: Span| places.iter().any(|place| at.start < place.end && place.start < at.end);
     let stood = |other: &Finding| before.iter().any(|old| Key::moved(old, edits).is_same(&Key::of(other)));
-    !after.iter().any(|other| other.severity == Severity::Error && touched(other.primary.span) && !stood(other))
+    let here = |other: &&Finding| other.severity == Severity::Error && other.file.is_none();
+    !after.iter().filter(here).any(|other| touched(other.primary.span) && !stood(other))
 }
 
 /// Edits in order, one that touches another left out.

@@ -67,8 +67,20 @@ pub(super) struct Numbers {
 /// Keys whose lengths are no choice of the design.
 const FACTS: [&str; 4] = ["sheets", "also from", "thickness", "workshop"];
 /// Keys whose texts are the author's own words, or stand fast.
-const WORDS: [&str; 10] =
-    ["title", "month", "designer", "about", "notes", "leftovers", "supplies", "tools", "weight", "cards"];
+const WORDS: [&str; 12] = [
+    "title",
+    "month",
+    "designer",
+    "imprint",
+    "photo",
+    "about",
+    "notes",
+    "leftovers",
+    "supplies",
+    "tools",
+    "weight",
+    "cards",
+];
 
 impl Numbers {
     /// The numbers under a root.

@@ -150,7 +150,9 @@ impl<'a> Key<'a> {
     }
 
     pub(super) fn moved(finding: &'a Finding, edits: &[Edit]) -> Self {
-        let start = moved(finding.primary.span.start, edits);
+        let start = finding.primary.span.start;
+        // What stands in another file does not move.
+        let start = if finding.file.is_some() { start } else { moved(start, edits) };
         Self { code: finding.code, message: &finding.message, edition: finding.edition, start }
     }
 

@@ -2,8 +2,9 @@
 //!
 //! Uses the bundled typefaces only and opens nothing: a reference to an image is refused.
 
+use crate::design::model::Accents;
 use crate::drawing::scene::Scene;
-use crate::drawing::svg::svg;
+use crate::drawing::svg::{svg, svg_in};
 use crate::fonts;
 use resvg::tiny_skia::{Color, Pixmap, Transform};
 use std::sync::Arc;
@@ -18,6 +19,14 @@ pub const MOST_PIXELS: u32 = 8000;
 /// Says why: a width of nothing or past [`MOST_PIXELS`], or a scene that draws as no valid SVG.
 pub fn png(scene: &Scene, pixels: u32) -> Result<Vec<u8>, String> {
     svg_png(&svg(scene), pixels)
+}
+
+/// The same in a designer's accents.
+///
+/// # Errors
+/// As [`png`].
+pub fn png_in(scene: &Scene, pixels: u32, accents: Accents) -> Result<Vec<u8>, String> {
+    svg_png(&svg_in(scene, accents), pixels)
 }
 
 /// An SVG text as PNG, `pixels` wide, on white. The same text gives the same bytes.

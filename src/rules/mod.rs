@@ -15,6 +15,7 @@ pub mod layers;
 pub mod making;
 mod outlines;
 pub mod papers;
+pub mod pictures;
 pub mod posting;
 pub mod reading;
 pub mod sizes;
@@ -82,6 +83,11 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::on_another_side::RULE,
     &reading::unreadable_drawing::RULE,
     &reading::not_one_outline::RULE,
+    &reading::unreadable_imprint::RULE,
+    &reading::unreadable_picture::RULE,
+    &reading::bad_colour::RULE,
+    &reading::weak_accent::RULE,
+    &reading::bad_address::RULE,
     &reading::impossible_shape::RULE,
     &reading::impossible_window::RULE,
     &reading::no_such_window::RULE,
@@ -139,6 +145,7 @@ pub static REGISTRY: &[&Rule] = &[
     &counts::never_used::RULE,
     &counts::sheets_left_over::RULE,
     &counts::versions_alike::RULE,
+    &pictures::coarse_photo::RULE,
     &text::missing_glyph::RULE,
     &text::text_too_long::RULE,
     &text::note_without_its_work::RULE,

@@ -414,8 +414,44 @@ pub fn fold_kind(say: &Words, mountain: bool) -> String {
 
 /// `mountain fold 2 1/8 from the left edge`.
 #[must_use]
-pub fn score_told(say: &Words, mountain: bool, number: &str) -> String {
-    say.tell("told-score").kind("fold", fold_key(mountain)).size("number", number).string()
+pub fn score_told(say: &Words, mountain: bool, number: &str, edge: Edge) -> String {
+    say.tell("told-score").kind("fold", fold_key(mountain)).size("number", number).kind("edge", edge.word()).string()
+}
+
+/// Bits of ruler: each number with its neighbours among the even marks.
+#[must_use]
+pub fn rulers(say: &Words, each: &[(String, String, String)]) -> String {
+    let each: Vec<String> = each
+        .iter()
+        .map(|(number, below, above)| {
+            say.tell("ruler-mark").size("number", number).size("below", below).size("above", above).string()
+        })
+        .collect();
+    say.tell("told-rulers").name("rulers", &joined_words(say, &each, Between::Semicolon)).string()
+}
+
+/// Under a cutting diagram, before what the pieces are that have no room for a label.
+#[must_use]
+pub fn all_others(say: &Words, kinds: usize) -> String {
+    say.tell("all-others").count("count", kinds).string()
+}
+
+/// Under the small picture of a part that comes loose: `12 × 1 3/4`, `2 of 7 1/2 × 5`.
+#[must_use]
+pub fn loose_part(say: &Words, count: usize, size: &str) -> String {
+    say.tell("loose-part").count("count", count).size("size", size).string()
+}
+
+/// A part that comes loose and is cut further.
+#[must_use]
+pub fn loose_told(say: &Words, part: &str, cuts: &str, edge: Edge, measure: &str) -> String {
+    say.tell("told-loose")
+        .whether("several", cuts.contains([',', '–']))
+        .name("part", part)
+        .name("cuts", cuts)
+        .size("measure", measure)
+        .kind("edge", edge.word())
+        .string()
 }
 
 /// A base with several scores.

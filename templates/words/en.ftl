@@ -837,7 +837,7 @@ told-stamp-out = { $tool ->
    *[punch] cut out with a punch, { $margin } of paper round it
 }
 told-window = a window, { $size }, { $left } from the left and { $bottom } from the bottom
-told-score = { figure-fold-kind } fold { $number } from the left edge
+told-score = { figure-fold-kind } fold { $number } from the { $edge } edge
 told-scores-step = { $piece }, { $size }, flat with its outside up: { $scores }.
 told-the-card = the card front
 told-the-inside = the inside of the card
@@ -942,3 +942,30 @@ other-gives = These sheets give { cards }, not { $asked }.
 other-sheets = Cut from other sheets
 other-sheets-lead = Only for papers that you hold in other sheets. Each panel is cut instead of that paper's panel
     before; all other papers stay as they are.
+
+## Rulers and loose parts
+
+ruler-mark = { $number } is the mark between { $below } and { $above }
+told-rulers = A bit of ruler at true size: { $rulers }.
+all-others = { $count ->
+    [one] all others:
+   *[other] all others, by size:
+}
+loose-part = { $count ->
+    [one] { $size }
+   *[other] { $count } of { $size }
+}
+told-loose = { $several ->
+    [yes] A loose part, { $part }: cuts { $cuts }, each { $measure } from the { $edge } edge.
+   *[no] A loose part, { $part }: cut { $cuts }, { $measure } from the { $edge } edge.
+}
+
+## The designer's own look
+
+terms = Terms of use
+on-the-web = On the web
+logo = Logo
+photo-caption = The finished card
+photo-caption-version = <strong>{ CAPITAL($version) },</strong> the finished card
+photo-alt = Photo of the finished card: { $title }.
+photo-alt-version = Photo of the finished card: { $title }, { $version }.

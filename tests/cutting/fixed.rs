@@ -167,6 +167,7 @@ fn two_sided(front: Pattern, back: Pattern) -> Design {
         cards: 4,
         papers: vec![(PieceId(0), PaperId(0))],
         side: Some(side),
+        photo: None,
     };
     design.versions = vec![version("day", Side::Front), version("night", Side::Back)];
     design

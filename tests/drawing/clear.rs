@@ -71,7 +71,9 @@ pub(crate) fn diagram(project: &Project, index: usize) {
             bottom: outline.y + page(plan.height.nm() - part.rect.bottom),
         };
         let ring = project.design.ring(piece).to_string();
-        let is_named = said.iter().any(|(label, text)| *text == ring && area.contains(*label))
+        let others = all_labels(&scene).iter().any(|(_, text)| text.starts_with("all others"));
+        let is_named = others && said.iter().any(|(_, text)| *text == ring)
+            || said.iter().any(|(label, text)| *text == ring && area.contains(*label))
             || dots.iter().any(|dot| area.holds(*dot));
         assert!(is_named, "{}: {ring} at {:?} has no label", scene.name, part.rect);
     }

@@ -299,6 +299,7 @@ pub(crate) fn lantern_row() -> Project {
         cards: 4,
         papers: vec![(PieceId(2), PaperId(panel)), (PieceId(3), PaperId(lantern))],
         side: None,
+        photo: None,
     };
     let design = Design {
         units: Units::Inch,
@@ -309,6 +310,8 @@ pub(crate) fn lantern_row() -> Project {
         title: said("Lantern Row".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
         designer: None,
+        imprint: None,
+        photo: None,
         about: None,
         cards: said(8),
         workshop: Workshop {

@@ -3,9 +3,10 @@
 //! `UPDATE_PAGES=1 cargo test pages` writes the reports anew, to be read before they are kept.
 
 use super::shown::stands_at;
+use crate::support::png;
 use std::path::Path;
 use trimwright::cli::report;
-use trimwright::diagnostic::Severity;
+use trimwright::diagnostic::{Finding, Severity};
 use trimwright::mend;
 use trimwright::pipeline;
 use trimwright::rules::{REGISTRY, Rule};
@@ -38,13 +39,26 @@ pub(crate) fn blocks(page: &str) -> Vec<Block<'_>> {
     blocks
 }
 
-/// A design of a page; drawings of the page, `svg leaf.svg`, lie beside it.
+/// A design of a page; drawings of the page, `svg leaf.svg`, other texts, `beside house.yaml`, and pictures of a
+/// size, `picture card.png`, lie beside it.
 pub(crate) fn source(rule: &Rule, text: &str) -> Source {
-    let drawings =
-        blocks(rule.page).into_iter().filter_map(|block| Some((block.kind.strip_prefix("svg ")?, block.text)));
-    drawings.fold(Source::new("design.yaml", text), |source, (name, text)| {
-        source.with_beside(name, Ok(text.as_bytes().to_vec()))
-    })
+    let files = blocks(rule.page).into_iter().filter_map(|block| {
+        let (kind, name) = block.kind.split_once(' ')?;
+        match kind {
+            "svg" | "beside" => Some((name, block.text.as_bytes().to_vec())),
+            "picture" => {
+                let (width, height) = block.text.trim().split_once(" x ").expect("a size in pixels");
+                Some((name, png(width.parse().expect("a width"), height.parse().expect("a height"))))
+            }
+            _ => None,
+        }
+    });
+    files.fold(Source::new("design.yaml", text), |source, (name, bytes)| source.with_beside(name, Ok(bytes)))
+}
+
+/// The text that a finding is about.
+fn text_of(source: &Source, finding: &Finding) -> Source {
+    finding.file.as_ref().map_or_else(|| source.clone(), |file| source.file(file))
 }
 
 /// The page with the reports that the program gives now.
@@ -95,7 +109,7 @@ fn a_failing_design_gives_its_own_code() {
             assert!(findings.iter().any(|finding| finding.code == rule.code), "{}:\n{}", rule.code, block.text);
             for finding in &findings {
                 assert!(REGISTRY.iter().any(|rule| rule.code == finding.code), "no rule {}", finding.code);
-                assert!(finding.primary.span.end <= block.text.len(), "{}", rule.code);
+                assert!(finding.primary.span.end <= text_of(&source, finding).text().len(), "{}", rule.code);
             }
             let own = findings.iter().filter(|finding| finding.code == rule.code);
             assert!(own.clone().all(|finding| finding.severity >= rule.severity), "{}", rule.code);
@@ -164,9 +178,10 @@ fn places_in_json_agree_with_a_count_by_hand() {
             let json: serde_json::Value = serde_json::from_str(&text).unwrap();
             for (n, finding) in findings.iter().enumerate() {
                 let told = &json["findings"][n];
-                assert_eq!(stands_at(&source, told), source.slice(finding.primary.span), "{}", rule.code);
+                let source = &text_of(&source, finding);
+                assert_eq!(stands_at(source, told), source.slice(finding.primary.span), "{}", rule.code);
                 for (at, label) in std::iter::once(&finding.primary).chain(&finding.others).enumerate() {
-                    assert_eq!(stands_at(&source, &told["labels"][at]), source.slice(label.span), "{}", rule.code);
+                    assert_eq!(stands_at(source, &told["labels"][at]), source.slice(label.span), "{}", rule.code);
                     places += 1;
                 }
             }

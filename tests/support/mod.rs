@@ -57,6 +57,22 @@ pub(crate) fn quick(design: &Design) -> CutPlan {
     plan_within(design, &Limits { fit, cuts, ways: 0, looks: 1, nodes: 100, ..all })
 }
 
+/// A picture of a size, light and dark by rule, as PNG.
+pub(crate) fn png(width: u32, height: u32) -> Vec<u8> {
+    pictured(width, height, image::ImageFormat::Png)
+}
+
+/// A picture of a size, light and dark by rule: what it looks like tells which way it is turned.
+pub(crate) fn pictured(width: u32, height: u32, format: image::ImageFormat) -> Vec<u8> {
+    let shade = |x: u32, y: u32| {
+        let (x, y) = (x * 255 / width, y * 255 / height);
+        image::Rgb([x, y, (x + y) / 2].map(|value| u8::try_from(value.min(255)).unwrap_or(u8::MAX)))
+    };
+    let mut bytes = std::io::Cursor::new(Vec::new());
+    image::RgbImage::from_fn(width, height, shade).write_to(&mut bytes, format).expect("a picture");
+    bytes.into_inner()
+}
+
 /// The project's own folder.
 pub(crate) fn root() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR"))

@@ -8,7 +8,7 @@
 //! `from` up to `to` of the file go out, `with` comes in. With `--mend` there is also `mended:
 //! [{file, line, before, after}]`.
 
-use super::told;
+use super::{text_of, told};
 use crate::diagnostic::{Certainty, Edit, Finding, Label};
 use crate::mend::Change;
 use crate::source::Source;
@@ -23,6 +23,7 @@ pub fn json(files: &[(Source, Vec<Finding>)]) -> Value {
 }
 
 fn one(source: &Source, finding: &Finding) -> Value {
+    let source = &*text_of(source, finding);
     let start = source.position(finding.primary.span.start);
     let end = source.position(finding.primary.span.end);
     let labels: Vec<Value> =

@@ -16,6 +16,8 @@ pub use text::text;
 
 use crate::diagnostic::Finding;
 use crate::length::Units;
+use crate::source::Source;
+use std::borrow::Cow;
 
 /// How many findings a terminal shows unless all are asked for: nobody mends more at once.
 pub const SHOWN: usize = 3;
@@ -43,6 +45,11 @@ pub fn not_shown(more: usize, file: &str) -> String {
         1 => format!("and 1 more: `trimwright check --all {}`\n", tame(file)),
         more => format!("and {more} more: `trimwright check --all {}`\n", tame(file)),
     }
+}
+
+/// The text that the places of a finding stand in.
+fn text_of<'s>(source: &'s Source, finding: &Finding) -> Cow<'s, Source> {
+    finding.file.as_ref().map_or(Cow::Borrowed(source), |file| Cow::Owned(source.file(file)))
 }
 
 /// A message with the edition it is about, where only one of two is concerned.

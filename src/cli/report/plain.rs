@@ -1,6 +1,6 @@
 //! The report for people who are new to it: where, what, what to do, in two sentences.
 
-use super::{sentence, tame, told};
+use super::{sentence, tame, text_of, told};
 use crate::diagnostic::{Edit, Finding, Severity, applied};
 use crate::length::Units;
 use crate::source::{Source, Span};
@@ -13,6 +13,7 @@ pub fn plain(source: &Source, findings: &[Finding]) -> String {
 }
 
 fn one(source: &Source, finding: &Finding) -> String {
+    let source = &*text_of(source, finding);
     let line = source.position(finding.primary.span.start).line;
     let fault = match (&finding.plain, finding.edition) {
         (Some(plain), None) => plain.clone(),
@@ -27,7 +28,8 @@ fn one(source: &Source, finding: &Finding) -> String {
         (None, Severity::Warning) => " (a warning)",
         (None, Severity::Note) => " (a note)",
     };
-    let mut said = format!("Line {line}{weight}: {}", sentence(&tame(&fault)));
+    let file = finding.file.as_ref().map_or_else(String::new, |file| format!(" of {}", tame(file)));
+    let mut said = format!("Line {line}{file}{weight}: {}", sentence(&tame(&fault)));
     if let Some(reason) = &finding.allowed {
         said.push_str(&format!(" The design says why: {}", sentence(&tame(reason))));
     } else if let Some(help) = &finding.help {

@@ -1,7 +1,7 @@
 //! The report for a terminal: each finding with its lines of the file.
 
 use super::lines::{Mark, lines, lines_of};
-use super::{tame, told};
+use super::{tame, text_of, told};
 use crate::diagnostic::{Edit, Finding, Severity};
 use crate::source::Source;
 use annotate_snippets::{Annotation, AnnotationKind, Level, Origin, Patch, Renderer, Snippet};
@@ -24,6 +24,7 @@ pub fn text(source: &Source, findings: &[Finding], colour: bool) -> String {
 }
 
 fn one(source: &Source, finding: &Finding, renderer: &Renderer) -> String {
+    let source = &*text_of(source, finding);
     let level = match finding.severity {
         Severity::Error => Level::ERROR,
         Severity::Warning => Level::WARNING,

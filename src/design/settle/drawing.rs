@@ -2,13 +2,13 @@
 //!
 //! Which files are read is decided outside: here is what the source brought along.
 
+use super::beside::is_beside;
 use super::desk::{Desk, Field};
 use crate::design::nodes::Node;
 use crate::diagnostic::Finding;
 use crate::geometry::RingFault;
 use crate::shape::{Drawn, DrawnFault, Form, drawn};
 use crate::source::Span;
-use std::path::{Component, Path};
 
 /// The most drawings that a design may name.
 const MOST_DRAWINGS: usize = 50;
@@ -38,15 +38,6 @@ pub fn drawings_named(root: &Node) -> Vec<String> {
         }
     }
     named
-}
-
-/// Whether a name stays in the folder that it is looked up in, on every system.
-fn is_beside(name: &str) -> bool {
-    let mut parts = Path::new(name).components();
-    !name.is_empty()
-        && !name.contains(['\\', ':', '\0'])
-        && !name.starts_with('/')
-        && parts.all(|part| matches!(part, Component::Normal(_) | Component::CurDir))
 }
 
 impl<'a> Desk<'a> {

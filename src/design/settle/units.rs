@@ -38,10 +38,12 @@ pub fn first_units(root: &Node) -> Option<Units> {
 }
 
 /// Keys whose texts are the author's own words, or weigh paper.
-const WORDS: [&str; 13] = [
+const WORDS: [&str; 15] = [
     "title",
     "month",
     "designer",
+    "imprint",
+    "photo",
     "about",
     "weight",
     "stamp",

@@ -91,14 +91,21 @@ impl<'a> Desk<'a> {
             }
         }
         let cards = cards.filter(|_| whole)?;
-        let version =
-            Version { name: String::new(), span: cards.span, cards: cards.value, papers: Vec::new(), side: None };
+        let version = Version {
+            name: String::new(),
+            span: cards.span,
+            cards: cards.value,
+            papers: Vec::new(),
+            side: None,
+            photo: None,
+        };
         Some(vec![(version, None)])
     }
 
     fn version(&mut self, item: Field<'a>, declared: &Declared<'_>) -> Option<VersionDraft> {
-        let fields = self.fields(item.node, "a version", item.key, &["name", "cards", "papers", "side"])?;
+        let fields = self.fields(item.node, "a version", item.key, &["name", "cards", "papers", "side", "photo"])?;
         let side = self.side(fields.get("side"));
+        let photo = fields.get("photo").and_then(|field| self.photo(field));
         let name = self.required(&fields, "name", "dusk").and_then(|field| self.words(field));
         let cards = self.required(&fields, "cards", "4").and_then(|field| self.count(field, MOST_CARDS));
         let mut stated: Vec<(usize, PaperId)> = Vec::new();
@@ -163,6 +170,7 @@ impl<'a> Desk<'a> {
             cards: cards.value,
             papers: stated.into_iter().map(|(piece, paper)| (PieceId(piece + declared.first), paper)).collect(),
             side: side.map(|side| side.value),
+            photo,
         };
         whole.then_some((version, side))
     }

@@ -5,12 +5,13 @@ use super::step::{HEIGHT, WIDTH};
 use crate::design::model::PieceId;
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, ring_radius, towards};
-use crate::drawing::dimension::{Dimension, Drawn, stack};
+use crate::drawing::dimension::{Dimension, Drawn};
 use crate::drawing::outline::Outline;
+use crate::drawing::placing::stack;
 use crate::drawing::scale::{Frame, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
-use crate::geometry::{Edge, Point, Rect, Region};
+use crate::geometry::{Edge, Point, Polygon, Rect, Region};
 use crate::project::Project;
 use crate::shape::{Finish, Made, Making, Shape};
 use crate::words::figures as words;
@@ -39,6 +40,11 @@ pub fn finish(project: &Project, piece: PieceId) -> Option<Scene> {
     canvas.area(Role::Ghost, area);
     let kept = Outline::of(frame, &Region::from(&outline))?;
     kept.draw(&mut canvas, Role::Piece);
+    if finish.contains(&Finish::Follow) {
+        for (from, to) in still_to_cut(&outline, blank) {
+            canvas.line(Role::Trim, frame.point(from), frame.point(to));
+        }
+    }
     for cut in &finish {
         if let Finish::Cut { from, to, runs_through, .. } = cut {
             let (from, to) = (frame.point(*from), frame.point(*to));
@@ -46,33 +52,62 @@ pub fn finish(project: &Project, piece: PieceId) -> Option<Scene> {
             canvas.line(Role::Trim, towards(from, to, past), towards(to, from, past));
         }
     }
-    if let Some(radius) = finish.iter().find_map(|cut| match cut {
-        Finish::RoundCorner { radius, .. } => Some(*radius),
-        _ => None,
-    }) {
-        let at = At::new(area.middle().x, area.bottom + 2500 * UM + text::cap_height(Lettering::Figure));
-        canvas.text(Lettering::Figure, at, Anchor::Middle, &words::radius(say, &number(project, radius)));
-    }
     let (mut uprights, mut levels) = (Vec::new(), Vec::new());
-    for (edge, measure) in measures(&own.shape, blank, &finish) {
-        let text = number(project, measure);
-        let real = blank.parted(edge, measure).0;
-        let on_page = frame.area(real);
-        if edge.is_side() {
-            levels.push(Dimension::level((on_page.left, on_page.right), (area.bottom, area.bottom), 0, text));
+    // The rectangle itself, as the words name it.
+    levels.push(Dimension::level(
+        (area.left, area.right),
+        (area.bottom, area.bottom),
+        0,
+        number(project, blank.width()),
+    ));
+    uprights.push(Dimension::upright(
+        (area.top, area.bottom),
+        (area.left, area.left),
+        0,
+        number(project, blank.height()),
+    ));
+    for (is_level, from, to) in measures(&own.shape, blank, &finish) {
+        let text = number(project, to - from);
+        if is_level {
+            let ends = (frame.x(from), frame.x(to));
+            levels.push(Dimension::level(ends, (area.bottom, area.bottom), 0, text));
         } else {
-            uprights.push(Dimension::upright((on_page.top, on_page.bottom), (area.left, area.left), 0, text));
+            let ends = (frame.y(to), frame.y(from));
+            uprights.push(Dimension::upright(ends, (area.left, area.left), 0, text));
         }
     }
     for Drawn { items, figure, .. } in stack(uprights, area.left, -1).into_iter().chain(stack(levels, area.bottom, 1)) {
         canvas.items.extend(items);
         canvas.taken.push(figure);
     }
+    if let Some(radius) = finish.iter().find_map(|cut| match cut {
+        Finish::RoundCorner { radius, .. } => Some(*radius),
+        _ => None,
+    }) {
+        let foot = canvas.extent().map_or(area.bottom, |ink| ink.bottom);
+        let at = At::new(area.middle().x, foot + 2500 * UM + text::cap_height(Lettering::Figure));
+        canvas.text(Lettering::Figure, at, Anchor::Middle, &words::radius(say, &number(project, radius)));
+    }
     put_ring(&mut canvas, area, &kept, project.design.ring(piece));
     let name = words::counted(say, 1, &own.name, project.design.ring(piece));
     let told: Vec<String> = finish.iter().map(|cut| told(project, blank, cut)).collect();
     let alt = words::finish_step(say, &name, &size_text(project, blank.size(own.size.width.unit())), &told);
     Some(canvas.finish(format!("finish-{}", project.design.ring(piece)), None, alt, Area::at(0, 0, WIDTH, HEIGHT)))
+}
+
+/// The edges of an outline that the trimmer has not cut yet: those off the rectangle's own edges.
+fn still_to_cut(outline: &Polygon, blank: Rect) -> Vec<(Point, Point)> {
+    let is_cut = |from: &Point, to: &Point| {
+        Edge::ALL.into_iter().any(|edge| {
+            let at = |point: &Point| if edge.is_side() { point.x } else { point.y };
+            at(from) == blank.edge(edge) && at(to) == blank.edge(edge)
+        })
+    };
+    let edges = outline.rings().into_iter().flat_map(|ring| {
+        let next = ring.iter().copied().cycle().skip(1);
+        ring.iter().copied().zip(next).collect::<Vec<_>>()
+    });
+    edges.filter(|(from, to)| !is_cut(from, to)).collect()
 }
 
 /// The ring inside the piece where there is room, else beside it.
@@ -100,34 +135,35 @@ fn put_ring(canvas: &mut Canvas, area: Area, kept: &Outline, ring: u32) {
     }
 }
 
-/// The places that somebody measures before cutting: ends of cuts that are no corner of the rectangle,
-/// the radius of a corner punch, and where a window stands; each once, from an edge of the rectangle.
-fn measures(shape: &Shape, blank: Rect, finish: &[Finish]) -> Vec<(Edge, i64)> {
+/// The stretches that somebody measures before cutting, as they are, level or upright: ends of cuts that are no corner
+/// of the rectangle, the margin of a die, where a window stands and how large it is; each once.
+fn measures(shape: &Shape, blank: Rect, finish: &[Finish]) -> Vec<(bool, i64, i64)> {
     let mut found = Vec::new();
-    let mut add = |edge: Edge, measure: i64, whole: i64| {
-        if measure > 0 && measure < whole && !found.contains(&(edge, measure)) {
-            found.push((edge, measure));
+    let mut add = |is_level: bool, from: i64, to: i64| {
+        let whole = if is_level { blank.width() } else { blank.height() };
+        if from < to && to - from < whole && !found.contains(&(is_level, from, to)) {
+            found.push((is_level, from, to));
         }
     };
     for cut in finish {
         match cut {
             Finish::Cut { from, to, .. } => {
                 for Point { x, y } in [*from, *to] {
-                    add(Edge::Left, x - blank.left, blank.width());
-                    add(Edge::Top, blank.top - y, blank.height());
+                    add(true, blank.left, x);
+                    add(false, y, blank.top);
                 }
             }
             Finish::RoundCorner { .. } | Finish::Follow => {}
             Finish::Stamp { making } => {
-                add(Edge::Left, making.margin(), blank.width());
-                add(Edge::Top, making.margin(), blank.height());
+                add(true, blank.left, blank.left + making.margin());
+                add(false, blank.top - making.margin(), blank.top);
             }
             Finish::CutOut { window, .. } => {
                 let Some(own) = shape.windows.get(*window) else { continue };
-                add(Edge::Left, own.left - blank.left, blank.width());
-                add(Edge::Left, own.left + own.width - blank.left, blank.width());
-                add(Edge::Bottom, own.bottom - blank.bottom, blank.height());
-                add(Edge::Bottom, own.bottom + own.height - blank.bottom, blank.height());
+                add(true, blank.left, own.left);
+                add(true, own.left, own.left + own.width);
+                add(false, blank.bottom, own.bottom);
+                add(false, own.bottom, own.bottom + own.height);
             }
         }
     }

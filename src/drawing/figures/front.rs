@@ -1,15 +1,17 @@
 //! A finished face, to a stated scale, with its dimensions.
 
 use super::layers::{self, Copy, Pile};
+use super::measured::Measured;
 use super::rings::{Named, assign, put_column};
 use super::view::{Ground, View};
 use super::{Room, id, turns};
-use crate::design::model::{Along, Arrangement, LayerId, Onto, PieceId, VersionId};
+use crate::design::model::{Arrangement, LayerId, PieceId, VersionId};
 use crate::drawing::angle::AngleMark;
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, put_lens, ring_radius, text_area};
-use crate::drawing::dimension::{Dimension, Drawn, stack};
+use crate::drawing::dimension::{Dimension, Drawn};
 use crate::drawing::outline::Outline;
+use crate::drawing::placing::{Around, place};
 use crate::drawing::scale::{Frame, Print, STATED, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
@@ -27,6 +29,7 @@ const LENS: i64 = 31_500 * UM;
 /// A border under this on the page is shown in a lens.
 const UNDER: i64 = 3000 * UM;
 const LENS_RADIUS: i64 = 11_000 * UM;
+const SMALL_LENS: i64 = 8000 * UM;
 
 /// How much of the work a version's figure does: each measure is given once.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -66,32 +69,62 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
 
     let mut canvas = Canvas::new();
     let turns: Vec<Drawn> = if part.dimensions { angle_marks(project, frame, &ground, &copies) } else { Vec::new() };
-    let gaps = if part.gaps { gaps(project, frame, &ground, &copies) } else { Gaps::default() };
-    let mut plates: Vec<Area> = gaps.inside.iter().map(|gap| gap.area.grown(800 * UM)).collect();
-    plates.extend(turns.iter().flat_map(AngleMark::plates));
-    let mut measures = gaps.told;
+    let mut measured = Measured::new(project, frame, &ground, &copies);
+    if part.dimensions {
+        measured.overall();
+        measured.places();
+    }
+    if part.gaps {
+        measured.gaps();
+    }
+    let Measured { wanted, told: mut measures, .. } = measured;
     if part.dimensions {
         let on_view = project.design.layer_ids().filter(|id| shown(&copies, *id).is_some());
         measures.extend(on_view.flat_map(|id| turns::told(project, id)));
     }
-    // What stands on the right is settled first: a piece that finds no ring there has it inside.
-    let lens = borders.filter(|borders| part.dimensions && frame.scale.length(borders.least) < UNDER);
-    let lens_stretch = lens.iter().map(|borders| lens_stretch(outline, borders));
-    // No level leader runs through the degrees of a turn.
-    let degrees = turns.iter().map(|mark| {
+    let borders = borders.filter(|borders| part.dimensions && frame.scale.length(borders.least) < UNDER);
+    let mut lens = borders.as_ref().map(|borders| Lens::beside(outline, borders));
+    let mut around = Around {
+        labels: turns.iter().flat_map(AngleMark::plates).collect(),
+        lines: ground.lines_on(frame),
+        room: None,
+    };
+    let fold = part.dimensions.then(|| words::fold(say));
+    around.labels.extend(fold_room(fold_edge, outline, fold.as_deref()));
+    around.labels.extend(lens.as_ref().map(Lens::room));
+    let dimensions: Vec<Drawn> = place(&wanted, &around).iter().flatten().map(Dimension::draw).collect();
+    let is_within = |drawn: &&Drawn| outline.contains(drawn.figure);
+    let within: Vec<&Drawn> = dimensions.iter().filter(is_within).collect();
+    let mut plates: Vec<Area> = within.iter().map(|own| own.area.grown(800 * UM)).collect();
+    plates.extend(turns.iter().flat_map(AngleMark::plates));
+    // No level leader runs through a figure.
+    let figures = turns.iter().chain(within).map(|mark| {
         let clear = if mark.figure.right > outline.right { 3400 * UM } else { 900 * UM };
         (mark.figure.top - clear, mark.figure.bottom + clear)
     });
-    let blocked: Vec<(i64, i64)> = lens_stretch.chain(degrees).collect();
+    let figures: Vec<(i64, i64)> = figures.collect();
     let named = if part.dimensions { named(project, frame, &ground, &copies) } else { Vec::new() };
     // Under the word at a top fold.
     let start = outline.top + if fold_edge == Some(Edge::Top) { 3600 * UM } else { 1000 * UM };
-    let column = assign(&named, (start, outline.bottom - 2400 * UM), &blocked);
-    let in_column = |n: usize| column.iter().any(|own| own.who == n);
-    let inside: Vec<(At, u32)> = (0..named.len())
-        .filter(|n| !in_column(*n))
-        .filter_map(|n| Some((named[n].spot_inside(&plates)?, named[n].ring)))
-        .collect();
+    // What stands on the right is settled first: a piece that finds no ring there has it inside.
+    let rings = |lens: Option<&Lens>| {
+        let blocked: Vec<(i64, i64)> = lens.map(|lens| lens.blocks).into_iter().chain(figures.clone()).collect();
+        let column = assign(&named, (start, outline.bottom - 2400 * UM), &blocked);
+        let inside: Vec<(At, u32)> = (0..named.len())
+            .filter(|n| !column.iter().any(|own| own.who == *n))
+            .filter_map(|n| Some((named[n].spot_inside(&plates)?, named[n].ring)))
+            .collect();
+        (column, inside)
+    };
+    let (mut column, mut inside) = rings(lens.as_ref());
+    // Rather than lose a ring, the lens gives way.
+    if let Some(borders) = borders.as_ref().filter(|_| column.len() + inside.len() < named.len()) {
+        let further = Lens::further(outline, borders);
+        let (other_column, other_inside) = rings(Some(&further));
+        if other_column.len() + other_inside.len() > column.len() + inside.len() {
+            (column, inside, lens) = (other_column, other_inside, Some(further));
+        }
+    }
     plates.extend(inside.iter().map(|(spot, ring)| {
         let across = 2 * ring_radius(*ring);
         Area::round(*spot, across, across).grown(600 * UM)
@@ -100,26 +133,21 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
     ground.draw(&mut canvas, frame, Role::Layer);
     let pile = Pile { project, frame, copies: &copies, version };
     pile.draw(&mut canvas, |_| Role::Layer, |_| true, &plates);
-    for mark in turns.into_iter().chain(gaps.inside) {
+    for mark in turns {
         canvas.items.extend(mark.items);
     }
-    let (mut uprights, mut levels) = (gaps.uprights, gaps.levels);
-    if part.dimensions {
-        measures.splice(0..0, dimensions(project, frame, &ground, &copies, &mut uprights, &mut levels));
-    }
-    for drawn in stack(uprights, outline.left, -1).into_iter().chain(stack(levels, outline.bottom, 1)) {
+    for drawn in dimensions {
         canvas.items.extend(drawn.items);
         canvas.taken.push(drawn.area);
     }
-    if let Some(borders) = &lens {
-        put_border_lens(&mut canvas, project, (frame, room.print), version, (face, &copies), borders);
+    if let (Some(borders), Some(lens)) = (&borders, &lens) {
+        put_border_lens(&mut canvas, project, (frame, room.print), version, (face, &copies), borders, lens);
         measures.push(words::borders_told(say, &numbers(project, &borders.widths)));
     }
     for (spot, ring) in inside {
         canvas.ring(spot, ring);
     }
     put_column(&mut canvas, &named, &column, outline.right + 6600 * UM);
-    let fold = part.dimensions.then(|| words::fold(say));
     put_fold(&mut canvas, fold_edge, outline, fold.as_deref());
     put_scale(&mut canvas, outline, &words::scale(say, tenths), part.dimensions);
 
@@ -201,6 +229,13 @@ fn put_fold(canvas: &mut Canvas, edge: Option<Edge>, outline: Area, word: Option
     }
 }
 
+/// What the mark at the folded edge takes up with its word.
+fn fold_room(edge: Option<Edge>, outline: Area, word: Option<&str>) -> Vec<Area> {
+    let mut canvas = Canvas::new();
+    put_fold(&mut canvas, edge, outline, word);
+    canvas.extent().into_iter().collect()
+}
+
 fn put_scale(canvas: &mut Canvas, outline: Area, scale: &str, is_first: bool) {
     let ink = canvas.extent().map_or(outline.left, |ink| ink.left);
     let width = text::width(Lettering::Small, scale);
@@ -214,158 +249,8 @@ fn put_scale(canvas: &mut Canvas, outline: Area, scale: &str, is_first: bool) {
 }
 
 /// The hull of a layer as it shows.
-fn shown(copies: &[Copy], layer: LayerId) -> Option<Rect> {
+pub(super) fn shown(copies: &[Copy], layer: LayerId) -> Option<Rect> {
     copies.iter().filter(|copy| copy.layer == layer).map(|copy| copy.rect).reduce(Rect::hull)
-}
-
-/// Adds overall size and the places of layers that are not centred; returns them in words.
-fn dimensions(
-    project: &Project,
-    frame: Frame,
-    ground: &Ground,
-    copies: &[Copy],
-    uprights: &mut Vec<Dimension>,
-    levels: &mut Vec<Dimension>,
-) -> Vec<String> {
-    let say = project.words();
-    let face = ground.rect;
-    let outline = frame.area(face);
-    let height = number(project, face.height());
-    let width = number(project, face.width());
-    uprights.push(Dimension::upright((outline.top, outline.bottom), (outline.left, outline.left), 0, height));
-    levels.push(Dimension::level((outline.left, outline.right), (outline.bottom, outline.bottom), 0, width));
-    let mut told = Vec::new();
-    for id in project.design.layer_ids() {
-        let layer = project.design.layer(id);
-        let Some(rect) = shown(copies, id).filter(|_| project.layout.placed(id).is_straight()) else { continue };
-        // What lies on a panel or flap is measured from its edges.
-        let face = ground.rect_of(layer.face, project.layout.face(layer.face));
-        if let Some((low, high, text)) = place(project, copies, layer.up, rect, face, Edge::Bottom, Edge::Top) {
-            let ends = (frame.y(high), frame.y(low));
-            let dimension = Dimension::upright(ends, (outline.left, outline.left), 0, number(project, high - low));
-            if !uprights.iter().any(|other| other.ends == dimension.ends) {
-                told.push(words::from_there(say, &dimension.text, &layer.name, &text));
-                uprights.push(dimension);
-            }
-        }
-        if let Some((low, high, text)) = place(project, copies, layer.across, rect, face, Edge::Left, Edge::Right) {
-            let ends = (frame.x(low), frame.x(high));
-            let dimension = Dimension::level(ends, (outline.bottom, outline.bottom), 0, number(project, high - low));
-            if !levels.iter().any(|other| other.ends == dimension.ends) {
-                told.push(words::from_there(say, &dimension.text, &layer.name, &text));
-                levels.push(dimension);
-            }
-        }
-    }
-    told
-}
-
-/// The stretch that gives a layer's place in one direction: from the card's edge, or the gap to its
-/// neighbour; nothing where it is centred, level with an edge or laid edge to edge.
-fn place(
-    project: &Project,
-    copies: &[Copy],
-    along: Along,
-    rect: Rect,
-    face: Rect,
-    low: Edge,
-    high: Edge,
-) -> Option<(i64, i64, String)> {
-    let say = project.words();
-    let neighbour = |layer: LayerId, edge: Edge| {
-        let name = project.design.layer(layer).name.clone();
-        shown(copies, layer).map(|other| (other.edge(edge), name))
-    };
-    let stretch = match along {
-        Along::Centre | Along::With(..) | Along::Midway(..) => return None,
-        Along::FromLow(_) => (face.edge(low), rect.edge(low), words::the_edge(say, low)),
-        Along::FromHigh(_) => (rect.edge(high), face.edge(high), words::the_edge(say, high)),
-        Along::After(layer, _) => {
-            let (at, name) = neighbour(layer, high)?;
-            (at, rect.edge(low), name)
-        }
-        Along::Before(layer, _) => {
-            let (at, name) = neighbour(layer, low)?;
-            (rect.edge(high), at, name)
-        }
-    };
-    (stretch.0 < stretch.1).then_some(stretch)
-}
-
-/// The gaps of rows, columns and grids, each once.
-#[derive(Default)]
-struct Gaps {
-    /// Those with room inside the card.
-    inside: Vec<Drawn>,
-    /// The others: beside the card and under it.
-    uprights: Vec<Dimension>,
-    levels: Vec<Dimension>,
-    told: Vec<String>,
-}
-
-fn gaps(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Gaps {
-    let say = project.words();
-    let mut found = Gaps::default();
-    let card = frame.area(ground.rect);
-    for id in project.design.layer_ids() {
-        let layer = project.design.layer(id);
-        let is_spaced = matches!(
-            layer.arrangement,
-            Arrangement::Single
-                | Arrangement::Row { .. }
-                | Arrangement::Column { .. }
-                | Arrangement::Grid { .. }
-                | Arrangement::Triangle { .. }
-        );
-        if !is_spaced || !project.layout.placed(id).is_straight() {
-            continue;
-        }
-        let rects: Vec<Rect> = copies.iter().filter(|copy| copy.layer == id).map(|copy| copy.rect).collect();
-        let (Some(first), Some(block)) = (rects.first(), rects.iter().copied().reduce(Rect::hull)) else { continue };
-        let block = frame.area(block);
-        let onto = match layer.onto {
-            Onto::Card => card,
-            Onto::Layer(onto) => shown(copies, onto).map_or(card, |rect| frame.area(rect)),
-        };
-        // Whatever does not lie under the whole row is in the way.
-        let others: Vec<Area> =
-            copies.iter().map(|copy| frame.area(copy.rect)).filter(|area| !area.contains(onto)).collect();
-        let is_clear = |drawn: &Drawn, found: &Gaps| {
-            onto.grown(-700 * UM).contains(drawn.area)
-                && !found.inside.iter().chain([drawn]).any(|other| other != drawn && other.area.overlaps(drawn.area))
-                && !others.iter().any(|other| other.overlaps(drawn.area))
-        };
-        // The first two side by side: the first row of a triangle may be a single one.
-        let beside = rects.iter().find_map(|one| {
-            let next = rects.iter().find(|next| next.top == one.top && next.left > one.right)?;
-            Some((one, next))
-        });
-        if let Some((first, next)) = beside {
-            let ends = (frame.x(first.right), frame.x(next.left));
-            let text = number(project, next.left - first.right);
-            let level = |edge, line| Dimension::level(ends, (edge, edge), line, text.clone());
-            let inside = [level(block.bottom, block.bottom + 5000 * UM), level(block.top, block.top - 5000 * UM)];
-            match inside.iter().map(Dimension::draw).find(|drawn| is_clear(drawn, &found)) {
-                Some(drawn) => found.inside.push(drawn),
-                None if found.levels.iter().any(|other| other.ends == ends) => {}
-                None => found.levels.push(level(card.bottom, 0)),
-            }
-            found.told.push(words::gap(say, &text, &layer.name));
-        }
-        if let Some(next) = rects.iter().find(|rect| rect.top < first.bottom) {
-            let ends = (frame.y(first.bottom), frame.y(next.top));
-            let text = number(project, first.bottom - next.top);
-            let upright = |edge, line| Dimension::upright(ends, (edge, edge), line, text.clone());
-            let inside = [upright(block.right, block.right + 5000 * UM), upright(block.left, block.left - 5000 * UM)];
-            match inside.iter().map(Dimension::draw).find(|drawn| is_clear(drawn, &found)) {
-                Some(drawn) => found.inside.push(drawn),
-                None if found.uprights.iter().any(|other| other.ends == ends) => {}
-                None => found.uprights.push(upright(card.left, 0)),
-            }
-            found.told.push(words::gap(say, &text, &layer.name));
-        }
-    }
-    found
 }
 
 /// The chain of layers that are set in by one border all round, from the card inward.
@@ -404,16 +289,44 @@ fn borders(project: &Project, face: Rect, copies: &[Copy]) -> Option<Borders> {
     (below || is_clear(face.top - reach)).then_some(Borders { widths, least, below })
 }
 
-/// Where the lens stands: beside the corner it shows.
-fn lens_centre(outline: Area, borders: &Borders) -> At {
-    let y = if borders.below { outline.bottom - 13_500 * UM } else { outline.top + 12_500 * UM };
-    At::new(outline.right + 20_000 * UM, y)
+/// Where the lens of the borders stands, beside the corner that it shows.
+struct Lens {
+    centre: At,
+    radius: i64,
+    /// The heights at which rings would meet it, its tie or its words.
+    blocks: (i64, i64),
 }
 
-/// The heights at which rings would meet the lens or its words.
-fn lens_stretch(outline: Area, borders: &Borders) -> (i64, i64) {
-    let centre = lens_centre(outline, borders);
-    (centre.y - LENS_RADIUS - 3400 * UM, centre.y + LENS_RADIUS + 13_200 * UM)
+impl Lens {
+    fn at(outline: Area, borders: &Borders, radius: i64, out: i64) -> Self {
+        let y = if borders.below { outline.bottom - 13_500 * UM } else { outline.top + 12_500 * UM };
+        let centre = At::new(outline.right + out, y);
+        let blocks = (centre.y - radius - 3400 * UM, centre.y + radius + 13_200 * UM);
+        Self { centre, radius, blocks }
+    }
+
+    /// Close to the outline, in the rings' column.
+    fn beside(outline: Area, borders: &Borders) -> Self {
+        Self::at(outline, borders, LENS_RADIUS, 20_000 * UM)
+    }
+
+    /// Smaller and beyond that column: only its tie keeps rings away.
+    fn further(outline: Area, borders: &Borders) -> Self {
+        let lens = Self::at(outline, borders, SMALL_LENS, 22_500 * UM);
+        let tie = if borders.below {
+            (outline.bottom - 11_500 * UM, outline.bottom)
+        } else {
+            (outline.top, outline.top + 11_500 * UM)
+        };
+        Self { blocks: tie, ..lens }
+    }
+
+    /// All that it takes up with its words.
+    fn room(&self) -> Area {
+        let across = 2 * self.radius;
+        let lens = Area::round(self.centre, across, across).grown(500 * UM);
+        Area { bottom: lens.bottom + 11_000 * UM, ..lens }
+    }
 }
 
 /// A lens 1:1 on a corner of the card.
@@ -424,18 +337,19 @@ fn put_border_lens(
     version: VersionId,
     (face, copies): (Rect, &[Copy]),
     borders: &Borders,
+    lens: &Lens,
 ) {
     let say = project.words();
     let outline = frame.area(face);
     let total: i64 = borders.widths.iter().sum();
     let down = if borders.below { 1 } else { -1 };
-    let centre = lens_centre(outline, borders);
+    let Lens { centre, radius, .. } = *lens;
     let corner = At::new(outline.right, if borders.below { outline.bottom } else { outline.top });
     let on_page = frame.scale.length(total);
     let spot = corner.moved(-on_page / 2, -down * on_page / 2);
     let spot_radius = (on_page * 7 / 10 + 1000 * UM).clamp(2400 * UM, 3600 * UM);
-    let seen_corner =
-        centre.moved((total / 2 + 1000 * UM).min(5500 * UM), down * (total / 2 + 1000 * UM).min(5500 * UM));
+    let inset = (total / 2 + 1000 * UM).min(radius / 2);
+    let seen_corner = centre.moved(inset, down * inset);
     let top = if borders.below { face.bottom } else { face.top };
     let seen = Pile {
         project,
@@ -443,11 +357,11 @@ fn put_border_lens(
         copies,
         version,
     };
-    let square = Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS);
+    let square = Area::round(centre, 2 * radius, 2 * radius);
     let seen = seen.seen_in(square, (face, Role::Layer), |_| true);
-    put_lens(canvas, spot, spot_radius, centre, LENS_RADIUS, seen);
+    put_lens(canvas, spot, spot_radius, centre, radius, seen);
     let text = words::borders(say, &numbers(project, &borders.widths));
-    let figure = canvas.text(Lettering::Figure, centre.moved(0, LENS_RADIUS + 4800 * UM), Anchor::Middle, &text);
+    let figure = canvas.text(Lettering::Figure, centre.moved(0, radius + 4800 * UM), Anchor::Middle, &text);
     canvas.text(Lettering::Small, At::new(centre.x, figure.bottom + 5000 * UM), Anchor::Middle, &words::scale(say, 10));
 }
 
@@ -472,7 +386,11 @@ fn named(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> V
 /// The angle of every turned layer that is seen.
 fn angle_marks(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Vec<Drawn> {
     let seen = project.design.layer_ids().filter(|id| shown(copies, *id).is_some());
-    let outlines: Vec<Outline> =
-        copies.iter().map(|copy| copy.outline(frame)).chain([frame.area(ground.rect).into()]).collect();
+    let outlines: Vec<Outline> = copies
+        .iter()
+        .map(|copy| copy.outline(frame))
+        .chain([frame.area(ground.rect).into()])
+        .chain(ground.parts_on(frame))
+        .collect();
     seen.filter_map(|id| Some(turns::mark(project, ground, frame, id, &outlines)?.draw())).collect()
 }

@@ -1,11 +1,13 @@
 //! One figure a file.
 
 mod layers;
+mod measured;
 mod rings;
 mod turns;
 
 pub mod finish;
 pub mod front;
+pub mod ruler;
 pub mod sheet;
 pub mod small;
 pub mod step;

@@ -2,8 +2,9 @@
 
 use crate::design::model::{Card, Face, Fold};
 use crate::drawing::canvas::Canvas;
+use crate::drawing::outline::Outline;
 use crate::drawing::scale::Frame;
-use crate::drawing::scene::Role;
+use crate::drawing::scene::{At, Role};
 use crate::geometry::{Edge, Point, Rect};
 use crate::project::Project;
 
@@ -136,6 +137,16 @@ impl Ground {
     pub(super) fn rect_of(&self, face: Face, rect: Rect) -> Rect {
         let (x, y) = self.start_of(face).unwrap_or((0, 0));
         rect.moved(x, y)
+    }
+
+    /// Its folds, and the edges within it.
+    pub(super) fn lines_on(&self, frame: Frame) -> Vec<(At, At)> {
+        self.lines.iter().map(|(_, from, to)| (frame.point(*from), frame.point(*to))).collect()
+    }
+
+    /// The panels or the flap that its folds and edges bound.
+    pub(super) fn parts_on(&self, frame: Frame) -> Vec<Outline> {
+        self.parts.iter().map(|part| frame.area(*part).into()).collect()
     }
 
     /// The edge that is folded, where it is one of its outer edges.

@@ -38,7 +38,7 @@ fn before_cutting(project: &Project) -> Vec<Said> {
 }
 
 /// Sheets by diagram, in the plan's order.
-pub(super) fn panels(project: &Project, wanted: Wanted) -> Vec<CutPanel> {
+fn groups(project: &Project) -> Vec<Vec<usize>> {
     let mut groups: Vec<(usize, Vec<usize>)> = Vec::new();
     for (index, sheet) in project.plan.sheets.iter().enumerate() {
         match groups.iter_mut().find(|(diagram, _)| *diagram == sheet.diagram) {
@@ -46,12 +46,19 @@ pub(super) fn panels(project: &Project, wanted: Wanted) -> Vec<CutPanel> {
             None => groups.push((sheet.diagram, vec![index])),
         }
     }
-    groups
-        .iter()
-        .flat_map(|(_, group)| {
-            std::iter::once(panel(project, group, wanted)).chain(another_way(project, group, wanted))
-        })
-        .collect()
+    groups.into_iter().map(|(_, group)| group).collect()
+}
+
+/// One panel a diagram.
+pub(super) fn panels_in_one_way(project: &Project, wanted: Wanted) -> Vec<CutPanel> {
+    groups(project).iter().map(|group| panel(project, group, wanted)).collect()
+}
+
+/// One panel a diagram, and another way behind it where a paper asks for one.
+pub(super) fn panels(project: &Project, wanted: Wanted) -> Vec<CutPanel> {
+    let both =
+        |group: &Vec<usize>| std::iter::once(panel(project, group, wanted)).chain(another_way(project, group, wanted));
+    groups(project).iter().flat_map(both).collect()
 }
 
 /// The other way to cut these sheets, where one of their papers asks for it and there is one.
@@ -97,7 +104,8 @@ fn panel(project: &Project, group: &[usize], wanted: Wanted) -> CutPanel {
         name,
         note: said(&note(project, group, sheets)),
         scene: pictures::cutting(project, group[0], wanted),
-        loose: Vec::new(),
+        loose: pictures::loose(project, group[0], wanted),
+        ruler: pictures::ruler_of_sheet(project, group[0], wanted),
         before: all_said(&[before(project, group), tell::before_a_pad(design, plan, &papers)].concat()),
         heads: words::cut_heads(say),
         rows: first

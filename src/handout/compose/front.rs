@@ -1,9 +1,11 @@
 //! The front page: an experienced maker needs only this one.
 
-use super::{month_of, pattern_words, small};
+use super::{imprint, month_of, pattern_words, small};
 use crate::cutting::halves::of_piece;
-use crate::design::model::{Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver};
-use crate::design::variants::Wanted;
+use crate::design::model::{
+    Design, Fold, From, How, Onto, PaperId, Pattern, PieceId, PieceKind, Side, TurnedOver, VersionId,
+};
+use crate::design::variants::{self as asked, Wanted};
 use crate::drawing::figures::view::{View, views};
 use crate::geometry::{Edge, Rect};
 use crate::handout::data::{CallOut, CutList, Fact, Figure, FrontPage, PaperList, PieceRow, SidePages, all_said, said};
@@ -11,9 +13,9 @@ use crate::handout::pictures;
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::shape::{Form, Making};
-use crate::words::cutting as cut_words;
 use crate::words::pages::{self as words, Folds};
 use crate::words::{Line, Words};
+use crate::words::{cutting as cut_words, variants};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A ribbon's swatch, tenths of a millimetre: the width of a quarter and of a third of the page.
@@ -21,6 +23,9 @@ const QUARTER: (i64, i64) = (430, 60);
 const THIRD: (i64, i64) = (586, 60);
 /// Half of it in large print, as it is drawn.
 const HALF_LARGE: (i64, i64) = (521, 60);
+
+/// Versions that one leaf shows.
+const LEAF_VERSIONS: usize = 2;
 
 pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
     let say = project.words();
@@ -32,7 +37,9 @@ pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
         facts: facts(project),
         cut_list: cut_list(project, wanted),
         figures: figures(project, wanted),
-        boxes: boxes(project),
+        photos: imprint::photos(&project.design, wanted),
+        // On one leaf they stand on its back.
+        boxes: if wanted.form == asked::Form::Leaf { Vec::new() } else { boxes(project) },
     }
 }
 
@@ -230,11 +237,26 @@ pub(super) fn sides(project: &Project, wanted: Wanted) -> Option<SidePages> {
     (!figures.is_empty()).then_some(SidePages { title: words::other_sides(say), lead, figures })
 }
 
-fn figures(project: &Project, wanted: Wanted) -> Vec<Figure> {
+/// The finished fronts in each scale at which they differ, the largest first.
+fn figures(project: &Project, wanted: Wanted) -> Vec<Vec<Figure>> {
+    let mut sets: Vec<Vec<Figure>> = Vec::new();
+    for height in pictures::front_heights(project, wanted).iter().copied() {
+        let set = figures_within(project, wanted, height);
+        let scales = |set: &[Figure]| set.iter().map(|figure| figure.scene.scale).collect::<Vec<_>>();
+        if sets.last().is_none_or(|last| scales(last) != scales(&set)) {
+            sets.push(set);
+        }
+    }
+    sets
+}
+
+fn figures_within(project: &Project, wanted: Wanted, height: i64) -> Vec<Figure> {
     let say = project.words();
     let design = &project.design;
+    let shown = if wanted.form == asked::Form::Leaf { LEAF_VERSIONS } else { usize::MAX };
     design
         .version_ids()
+        .take(shown)
         .filter_map(|id| {
             let version = design.version(id);
             let papers: Vec<(u32, String, String)> = version
@@ -244,10 +266,27 @@ fn figures(project: &Project, wanted: Wanted) -> Vec<Figure> {
                     (design.per_card(*piece), design.piece(*piece).name.clone(), design.paper(*paper).name.clone())
                 })
                 .collect();
-            let scene = pictures::front(project, id, wanted)?;
-            Some(Figure { caption: said(&words::version_caption(say, &version.name, version.cards, &papers)), scene })
+            let scene = pictures::front(project, id, wanted, height)?;
+            let mut caption = words::version_caption(say, &version.name, version.cards, &papers);
+            if !wanted.fills {
+                // No hatch tells the papers apart: their names do, by the rings of the drawing.
+                caption = caption.text(" ").then(variants::papers_by_ring(say, &by_paper(design, id)));
+            }
+            Some(Figure { caption: said(&caption), scene })
         })
         .collect()
+}
+
+/// The rings of the pieces cut from each paper for a version, papers in the order written.
+fn by_paper(design: &Design, version: VersionId) -> Vec<(Vec<u32>, String)> {
+    let own = |paper: PaperId| {
+        let pieces = design
+            .piece_ids()
+            .filter(move |piece| design.per_card(*piece) > 0 && design.paper_of(*piece, version) == Some(paper));
+        pieces.map(|piece| design.ring(piece)).collect::<Vec<u32>>()
+    };
+    let papers = design.paper_ids().map(|paper| (own(paper), design.paper(paper).name.clone()));
+    papers.filter(|(rings, _)| !rings.is_empty()).collect()
 }
 
 fn turned_over(say: &Words, how: TurnedOver) -> String {
@@ -257,7 +296,7 @@ fn turned_over(say: &Words, how: TurnedOver) -> String {
     }
 }
 
-fn boxes(project: &Project) -> Vec<CallOut> {
+pub(super) fn boxes(project: &Project) -> Vec<CallOut> {
     let say = project.words();
     let design = &project.design;
     let mut boxes = Vec::new();

@@ -1,6 +1,6 @@
 //! The back of one leaf: every diagram with its measures, and where each layer goes.
 
-use super::cutting;
+use super::{cutting, front};
 use crate::assembly::tell;
 use crate::design::model::Work;
 use crate::design::variants::Wanted;
@@ -14,7 +14,9 @@ pub(super) fn page(project: &Project, wanted: Wanted) -> LeafPage {
         title: variants::in_short(say),
         lead: said(&variants::in_short_lead(say, project.units())),
         caution: said(&words::cutting_caution(say)),
-        panels: cutting::panels(project, wanted).into_iter().map(short).collect(),
+        // One way to cut each sheet is enough.
+        panels: cutting::panels_in_one_way(project, wanted).into_iter().map(short).collect(),
+        boxes: front::boxes(project),
         lines_title: variants::where_things_go(say),
         lines: lines(project),
     }
@@ -28,16 +30,13 @@ fn short(panel: crate::handout::data::CutPanel) -> LeafPanel {
         note: panel.note,
         scene: panel.scene,
         cuts: panel.rows.into_iter().map(|row| LeafCut { cuts: row.cuts, measure: row.measure }).collect(),
-        items: panel.items,
     }
 }
 
 /// One line a step that lays, trims or folds something.
 pub(super) fn lines(project: &Project) -> Vec<Said> {
     let steps = project.steps.steps.iter();
-    let steps = steps.filter(|step| {
-        matches!(step.work, Work::Stamping | Work::Folding | Work::Finishing | Work::Units | Work::Layering)
-    });
+    let steps = steps.filter(|step| matches!(step.work, Work::Stamping | Work::Folding | Work::Units | Work::Layering));
     steps
         .map(|step| said(&tell::step(&project.design, &project.layout, step).line))
         .filter(|line| !line.is_empty())

@@ -6,9 +6,10 @@ use crate::design::model::{Design, Face, Work};
 use crate::design::variants::Wanted;
 use crate::handout::data::{MakingPages, StepCell, StepPart, TickRow, Ticks, all_said, said};
 use crate::handout::pictures;
+use crate::length::{Length, Units, parse_length};
 use crate::project::Project;
-use crate::words::Line;
 use crate::words::pages as words;
+use crate::words::{Inline, Line};
 
 /// The pages of putting together; none where nothing but cutting is done.
 pub(super) fn pages(project: &Project, wanted: Wanted) -> Option<MakingPages> {
@@ -33,10 +34,7 @@ pub(super) fn pages(project: &Project, wanted: Wanted) -> Option<MakingPages> {
     }
     let drawn = parts.iter().flat_map(|part| &part.steps).any(|step| step.scene.is_some());
     let all = preparing.iter().chain(parts.iter().flat_map(|part| &part.steps));
-    let legend = preparing
-        .iter()
-        .any(|step| step.scene.is_some())
-        .then(|| pictures::legend(say, all.filter_map(|step| step.scene.as_ref())));
+    let legend = pictures::legend(say, all.filter_map(|step| step.scene.as_ref()));
     Some(MakingPages {
         title: words::putting_together(say),
         lead: said(&words::putting_lead(say, design.cards.value)),
@@ -91,8 +89,18 @@ fn cell(project: &Project, index: usize, step: &Step, wanted: Wanted) -> StepCel
         notes: all_said(&told.notes),
         caution: told.caution.as_ref().map(said),
         line: said(&told.line),
+        ruler: pictures::ruler_of_step(project, index, &measures(project.units(), &told.line), wanted),
         more: all_said(&more),
         times: said(&Line::plain(told.times)),
         checkpoint: told.checkpoint.as_ref().map(said),
     }
+}
+
+/// The lengths that a line measures, a size as its two sides.
+fn measures(units: Units, line: &Line) -> Vec<Length> {
+    let sides = line.0.iter().flat_map(|part| match part {
+        Inline::Measure(text) => text.trim_end_matches(units.sign()).split(" x ").collect(),
+        _ => Vec::new(),
+    });
+    sides.filter_map(|number| parse_length(&format!("{} {}", number.trim(), units.sign())).ok()).collect()
 }

@@ -1,6 +1,8 @@
 //! Faults that are found while a design is read: each has a page here, and is raised there.
 
 pub mod back_of_one_sided_paper;
+pub mod bad_address;
+pub mod bad_colour;
 pub mod bad_count;
 pub mod bad_length;
 pub mod bad_month;
@@ -38,6 +40,9 @@ pub mod unknown_paper;
 pub mod unknown_piece;
 pub mod unlikely_paper;
 pub mod unreadable_drawing;
+pub mod unreadable_imprint;
+pub mod unreadable_picture;
+pub mod weak_accent;
 pub mod weight_without_grade;
 pub mod wrong_kind;
 pub mod yaml_surprise;

@@ -32,7 +32,10 @@ fn check(project: &Project) -> Vec<Finding> {
     for piece in design.pieces.iter().filter(is_read) {
         let size = piece.size.in_units(project.units());
         for side in [size.width, size.height] {
-            if is_odd(side) && side.is_on(design.workshop.ruler) && odd.iter().all(|(known, _)| *known != side) {
+            if side.is_odd(fine(side.unit().system()))
+                && side.is_on(design.workshop.ruler)
+                && odd.iter().all(|(known, _)| *known != side)
+            {
                 odd.push((side, piece.size_span));
             }
         }
@@ -44,7 +47,7 @@ fn check(project: &Project) -> Vec<Finding> {
         Units::Metric => "half millimetres",
     };
     // An odd one lies in the middle between two that are even.
-    let step = fine(project.units());
+    let step = fine(project.units()).nm();
     let (below, above) = (length(project, first.nm() - step), length(project, first.nm() + step));
     let nearest =
         if below.is_zero() { above.to_string() } else { format!("{} or {above}", below.number(project.units())) };
@@ -55,11 +58,6 @@ fn check(project: &Project) -> Vec<Finding> {
 }
 
 /// The finest step that is meant: a sixteenth of an inch, half a millimetre.
-const fn fine(units: Units) -> i64 {
-    Length::either(units, Length::inch(1, 16), Length::of(500_000, units)).nm()
-}
-
-fn is_odd(side: Length) -> bool {
-    let step = fine(side.unit().system());
-    side.nm() % step == 0 && (side.nm() / step) % 2 != 0
+const fn fine(units: Units) -> Length {
+    Length::either(units, Length::inch(1, 16), Length::of(500_000, units))
 }

@@ -31,17 +31,19 @@ fn check(project: &Project) -> Vec<Finding> {
         let count = missing.len();
         let these = if count == 1 { "1 sign".to_owned() } else { format!("{count} signs") };
         findings.push(
-            Finding::error(
-                RULE.code,
-                text.span,
-                format!("{} holds {these} that cannot be printed", text.place.what),
-                signs.join(", "),
-            )
-            .plainly(format!("the typefaces have no {}, so {} would lose it", named(*first), text.place.what))
-            .help(format!(
-                "write {} without the {these}; letters of the Latin alphabet can be printed",
-                text.place.what
-            )),
+            text.told(
+                Finding::error(
+                    RULE.code,
+                    text.span,
+                    format!("{} holds {these} that cannot be printed", text.place.what),
+                    signs.join(", "),
+                )
+                .plainly(format!("the typefaces have no {}, so {} would lose it", named(*first), text.place.what))
+                .help(format!(
+                    "write {} without the {these}; letters of the Latin alphabet can be printed",
+                    text.place.what
+                )),
+            ),
         );
     }
     findings

@@ -1,6 +1,7 @@
 //! Where each text of a design stands on the pages, and how much room is there.
 
 use crate::design::model::Design;
+use crate::diagnostic::Finding;
 use crate::fonts::{DISPLAY, TEXT};
 use crate::source::Span;
 
@@ -23,6 +24,8 @@ pub(super) struct Place {
 /// size that the template sets. A title may shrink to 20 pt before it takes two lines.
 const TITLE: Place = place("the title", (DISPLAY, 600), 200, 105, 2);
 const DESIGNER: Place = place("the designer's name", (TEXT, 400), 90, 56, 1);
+const TERMS: Place = place("the terms", (TEXT, 400), 110, 88, 6);
+const WEB: Place = place("the web address", (TEXT, 400), 110, 88, 1);
 const ABOUT: Place = place("`about`", (TEXT, 400), 110, 90, 6);
 const PAPER: Place = place("a paper's name", (TEXT, 700), 110, 42, 1);
 const PIECE: Place = place("a piece's name", (TEXT, 400), 110, 42, 1);
@@ -44,12 +47,24 @@ pub(super) struct Printed<'a> {
     pub(super) text: &'a str,
     pub(super) span: Span,
     pub(super) place: Place,
+    /// The file that it stands in, where that is not the design.
+    pub(super) file: Option<&'a str>,
+}
+
+impl Printed<'_> {
+    /// A finding about it, in the file that it stands in.
+    pub(super) fn told(&self, finding: Finding) -> Finding {
+        match self.file {
+            Some(file) => finding.in_file(file),
+            None => finding,
+        }
+    }
 }
 
 /// Every text of the design that comes on paper, in the order of the model.
 pub(super) fn printed(design: &Design) -> Vec<Printed<'_>> {
     let mut all = Vec::new();
-    let mut add = |text, span, place| all.push(Printed { text, span, place });
+    let mut add = |text, span, place| all.push(Printed { text, span, place, file: None });
     add(design.title.value.as_str(), design.title.span, TITLE);
     for (text, place) in [(&design.designer, DESIGNER), (&design.about, ABOUT)] {
         if let Some(text) = text {
@@ -82,6 +97,15 @@ pub(super) fn printed(design: &Design) -> Vec<Printed<'_>> {
     for (texts, place) in [(&design.supplies, SUPPLY), (&design.tools, TOOL)] {
         for text in texts {
             add(&text.value, text.span, place);
+        }
+    }
+    if let Some(imprint) = &design.imprint {
+        let name = imprint.name.as_ref().filter(|_| design.designer.is_none());
+        let web = imprint.web.as_ref().map(|web| &web.shown);
+        for (text, place) in [(name, DESIGNER), (imprint.terms.as_ref(), TERMS), (web, WEB)] {
+            let printed =
+                text.map(|text| Printed { text: &text.value, span: text.span, place, file: Some(&imprint.file) });
+            all.extend(printed);
         }
     }
     all

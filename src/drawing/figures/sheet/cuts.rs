@@ -34,6 +34,8 @@ pub(super) struct Line {
 pub(super) struct Flagged {
     /// What the flag says.
     pub(super) text: String,
+    /// The cuts that it is about.
+    pub(super) numbers: Vec<u32>,
     /// Whether its cuts run up and down.
     pub(super) upright: bool,
     /// The straight lines it stands for, in the order cut; more than one is a run.
@@ -137,7 +139,7 @@ fn share(row: &CutRow, pitch: i64, of_parts: Vec<(PartId, Vec<Line>)>) -> Vec<Fl
         .into_iter()
         .map(|(mut numbers, lines)| {
             numbers.sort_unstable();
-            Flagged { text: told(&numbers), upright, lines }
+            Flagged { text: told(&numbers), numbers, upright, lines }
         })
         .collect()
 }
@@ -149,7 +151,7 @@ fn has_same_ends(one: (At, At), other: (At, At)) -> bool {
 }
 
 /// `3`, `3, 5`, `9–19`, `3–5, 9`: three or more that follow one another as a range.
-fn told(numbers: &[u32]) -> String {
+pub(super) fn told(numbers: &[u32]) -> String {
     let mut ranges: Vec<(u32, u32)> = Vec::new();
     for number in numbers {
         match ranges.last_mut() {

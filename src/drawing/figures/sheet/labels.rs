@@ -16,6 +16,9 @@ const CLEAR: i64 = 900 * UM;
 /// A leftover's numeral may come this near to its edges.
 const EDGE: i64 = 500 * UM;
 
+/// A leader through another piece costs as much as one that is so much longer.
+const THROUGH: i64 = 14_000 * UM;
+
 /// What is said of a piece.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(super) struct Said {
@@ -119,6 +122,8 @@ pub(super) enum Label {
     Over,
     /// All of it beside each other.
     Beside,
+    /// The ring alone.
+    Ring,
     /// The bare number, over what else there is.
     Bare,
     /// Outside, with a leader.
@@ -128,7 +133,8 @@ pub(super) enum Label {
 /// Width of ring, size and tag beside each other.
 fn beside_width(said: &Said) -> i64 {
     let tag = said.tag.as_ref().map_or(0, |tag| SIDE + tag.width());
-    2 * ring_radius(said.ring) + SIDE + text::width(Lettering::Figure, &said.size) + tag
+    let size = if said.size.is_empty() { 0 } else { SIDE + text::width(Lettering::Figure, &said.size) };
+    2 * ring_radius(said.ring) + size + tag
 }
 
 /// Height of a tag under something else.
@@ -148,6 +154,18 @@ pub(super) fn label_for(area: Area, said: &mut Said) -> Label {
         }
     }
     label
+}
+
+/// The label of a piece that is told by its number alone: a ring, or the bare number where that has no room.
+pub(super) fn number_for(area: Area, said: &mut Said) -> Label {
+    let across = 2 * ring_radius(said.ring) + 2 * CLEAR;
+    if area.width() >= across && area.height() >= across {
+        return Label::Ring;
+    }
+    match label_with(area, said) {
+        Label::Bare => Label::Bare,
+        _ => Label::Leader,
+    }
 }
 
 fn label_with(area: Area, said: &Said) -> Label {
@@ -196,6 +214,9 @@ pub(super) fn put(canvas: &mut Canvas, area: Area, label: Label, said: &Said) {
             put_under(canvas, baseline);
         }
         Label::Beside => put_beside(canvas, At::new(middle.x - beside_width(said) / 2, middle.y), said),
+        Label::Ring => {
+            canvas.ring(middle, said.ring);
+        }
         Label::Bare => {
             let cap = text::cap_height(Lettering::Bare);
             let at = middle.moved(0, -under(said) / 2);
@@ -210,9 +231,28 @@ fn put_beside(canvas: &mut Canvas, left: At, said: &Said) {
     let radius = ring_radius(said.ring);
     canvas.ring(left.moved(radius, 0), said.ring);
     let start = left.moved(2 * radius + SIDE, 0);
-    canvas.text(Lettering::Figure, centred(Lettering::Figure, start), Anchor::Start, &said.size);
+    if !said.size.is_empty() {
+        canvas.text(Lettering::Figure, centred(Lettering::Figure, start), Anchor::Start, &said.size);
+    }
     if let Some(tag) = &said.tag {
         tag.put(canvas, start.moved(text::width(Lettering::Figure, &said.size) + SIDE, 0));
+    }
+}
+
+/// What every piece is that has no label of its own, in the first free row from `top` on down, from `left` on.
+pub(super) fn put_others(canvas: &mut Canvas, head: &str, others: &[Said], left: i64, top: i64) {
+    let mut width = text::width(Lettering::Small, head);
+    width += others.iter().map(|said| 2 * SIDE + beside_width(said)).sum::<i64>();
+    let height = others.iter().map(|said| 2 * ring_radius(said.ring)).max().unwrap_or(0);
+    let mut middle = top + height / 2;
+    while !canvas.is_free(Area::at(left, middle - height / 2, width, height), 700 * UM) {
+        middle += 1000 * UM;
+    }
+    let start = centred(Lettering::Small, At::new(left, middle));
+    let mut x = canvas.text(Lettering::Small, start, Anchor::Start, head).right;
+    for said in others {
+        put_beside(canvas, At::new(x + 2 * SIDE, middle), said);
+        x += 2 * SIDE + beside_width(said);
     }
 }
 
@@ -237,7 +277,7 @@ pub(super) fn put_leftover(canvas: &mut Canvas, area: Area, numeral: &str, size:
     let is_tall = area.height() > area.width() * 3 / 2;
     let choices = [(whole, false), (stacked, false), (whole, true), (stacked, true), (alone, false), (alone, true)];
     for (((long, high), size_at), turned) in choices {
-        if turned && !is_tall {
+        if turned && !is_tall || size.is_empty() && size_at.is_some() {
             continue;
         }
         let (width, height) = if turned { (high, long) } else { (long, high) };
@@ -341,6 +381,8 @@ pub(super) struct Surroundings<'a> {
     pub(super) sheet: Area,
     /// Parts with room for somebody else's label.
     pub(super) waste: &'a [Area],
+    /// Pieces, which a leader to another one passes through only where it must.
+    pub(super) pieces: &'a [Area],
     /// How far left and right a label may reach.
     pub(super) beside: (i64, i64),
 }
@@ -365,7 +407,7 @@ pub(super) fn put_apart(canvas: &mut Canvas, apart: &Apart, targets: &[Area], ar
         if found.as_ref().is_some_and(|(best, ..)| cost >= *best) {
             continue;
         }
-        if let Some((length, from, dots)) = leader(canvas, room, targets, clear)
+        if let Some((length, from, dots)) = leader(canvas, room, targets, around.pieces, clear)
             && found.as_ref().is_none_or(|(best, ..)| cost + length < *best)
         {
             found = Some((cost + length, left, from, dots));
@@ -382,7 +424,7 @@ pub(super) fn put_apart(canvas: &mut Canvas, apart: &Apart, targets: &[Area], ar
 }
 
 /// The shortest clear leader from a label's room: length, start, dots.
-fn leader(canvas: &Canvas, room: Area, targets: &[Area], clear: i64) -> Option<(i64, At, Vec<At>)> {
+fn leader(canvas: &Canvas, room: Area, targets: &[Area], pieces: &[Area], clear: i64) -> Option<(i64, At, Vec<At>)> {
     let (middle, off) = (room.middle(), 900 * UM);
     let starts = [
         At::new(room.left - off, middle.y),
@@ -405,14 +447,17 @@ fn leader(canvas: &Canvas, room: Area, targets: &[Area], clear: i64) -> Option<(
         let is_bent = (across != 0 && first.y != last.y) || (down != 0 && first.x != last.x);
         let bend = if is_bent && first != last { 2000 * UM } else { 0 };
         let met = if canvas.ways.iter().any(|way| is_crossed(*way)) { 10_000 * UM } else { 0 };
-        Some((across + down + slant + bend + met, from, dots))
+        let through =
+            pieces.iter().filter(|piece| !targets.contains(piece) && is_crossed(piece.grown(-100 * UM))).count();
+        let through = i64::try_from(through).unwrap_or(0) * THROUGH;
+        Some((across + down + slant + bend + met + through, from, dots))
     });
     clear_ones.min_by_key(|(length, ..)| *length)
 }
 
 /// Places for a label: its left end, the waste it must stay in if any, and what it costs.
 fn places(size: (i64, i64), targets: &[Area], around: &Surroundings<'_>) -> Vec<(At, Option<Area>, i64)> {
-    let Surroundings { sheet, waste, beside: (leftmost, right) } = around;
+    let Surroundings { sheet, waste, beside: (leftmost, right), .. } = around;
     let (width, height) = size;
     let Some(target) = targets.first().map(|area| area.middle()) else { return Vec::new() };
     let mut found = Vec::new();

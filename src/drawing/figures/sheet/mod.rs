@@ -5,6 +5,7 @@
 mod cuts;
 mod flags;
 mod labels;
+mod loose;
 
 use crate::cutting::plan::{Part, SheetPlan, Use};
 use crate::design::model::{Pattern, PieceId, PieceKind, TurnedOver, VersionId};
@@ -20,6 +21,7 @@ use crate::words::figures as words;
 use crate::words::roman;
 use flags::Ground;
 use labels::{Apart, Label, Points, Said, Surroundings, Tag};
+pub use loose::loose;
 
 const UM: i64 = 1000;
 /// The sheet's left edge in the figure: room for flags. More where a plan has wider flags, but the
@@ -39,20 +41,34 @@ const PLATE: i64 = 800 * UM;
 /// The cutting diagram of the plan's sheet `index`; none where there is no such sheet.
 #[must_use]
 pub fn sheet(project: &Project, index: usize, print: Print) -> Option<Scene> {
+    drawn(project, index, print, usual_scale)
+}
+
+/// The same at half the usual scale, where many diagrams share a page and sizes stand beside them.
+#[must_use]
+pub fn small_sheet(project: &Project, index: usize) -> Option<Scene> {
+    let mut scene = drawn(project, index, Print::NORMAL, |_, _| 100)?;
+    scene.name = format!("small-{}", scene.name);
+    Some(scene)
+}
+
+fn drawn(project: &Project, index: usize, print: Print, scale_of: fn(Rect, Print) -> u32) -> Option<Scene> {
     let sheet = project.plan.sheets.get(index)?;
-    let reach = (0..project.plan.sheets.len()).map(|n| Figure::new(project, n, LEFT, print).flags_reach()).max();
+    let of = |n: usize, left: i64| Figure::new(project, n, left, print, scale_of);
+    let reach = (0..project.plan.sheets.len()).map(|n| of(n, LEFT).flags_reach()).max();
     let left = reach.unwrap_or(0).max(LEFT);
-    let mut figure = Figure::new(project, index, left, print);
+    let mut figure = of(index, left);
     figure.draw();
     figure.caption();
     let alt = alt(project, sheet, index);
-    let column = Area { left: 0, top: figure.area.top, right: left + WIDEST + RIGHT, bottom: figure.area.bottom };
+    let widest = if figure.tenths == 100 { figure.area.width() } else { WIDEST };
+    let column = Area { left: 0, top: figure.area.top, right: left + widest + RIGHT, bottom: figure.area.bottom };
     let tenths = figure.tenths;
     Some(figure.canvas.finish(format!("cutting-{}", index + 1), Some(tenths), alt, column))
 }
 
 /// The stated scale of a sheet's diagram.
-fn scale_of(whole: Rect, print: Print) -> u32 {
+fn usual_scale(whole: Rect, print: Print) -> u32 {
     if print == Print::LARGE {
         return Scale::choose(&LARGE_SCALES, (whole.width(), whole.height()), (WIDEST, HIGHEST), print);
     }
@@ -80,7 +96,7 @@ struct Figure<'a> {
 }
 
 impl<'a> Figure<'a> {
-    fn new(project: &'a Project, index: usize, left: i64, print: Print) -> Self {
+    fn new(project: &'a Project, index: usize, left: i64, print: Print, scale_of: fn(Rect, Print) -> u32) -> Self {
         let plan = &project.plan.sheets[index];
         let whole = Rect::at(0, 0, plan.width.nm(), plan.height.nm());
         let tenths = scale_of(whole, print);
@@ -201,8 +217,9 @@ impl<'a> Figure<'a> {
         flags::draw(&mut self.canvas, &standing);
         self.put_up();
         let waste: Vec<Area> = self.parts(|part| *part == Use::Leftover).into_iter().map(|(_, area)| area).collect();
-        self.label_leftovers(&waste);
-        self.label_small(&labelled, &waste);
+        let pieces: Vec<Area> = labelled.iter().map(|own| own.area).collect();
+        self.label_leftovers(&waste, &pieces);
+        self.label_small(&labelled, &waste, &pieces);
     }
 
     /// How wide a leftover's label would like to be; nothing for scraps, which have none.
@@ -248,7 +265,7 @@ impl<'a> Figure<'a> {
     }
 
     /// Leftovers with a number; scraps stay blank.
-    fn label_leftovers(&mut self, waste: &[Area]) {
+    fn label_leftovers(&mut self, waste: &[Area], pieces: &[Area]) {
         let say = self.project.words();
         for left in self.project.plan.leftovers() {
             if left.sheet != self.index || left.number == 0 {
@@ -263,9 +280,9 @@ impl<'a> Figure<'a> {
                 }
                 let with_size = Apart::Leftover(numeral.clone(), Some(size.clone()));
                 let sheet = self.area;
-                let beside = Surroundings { sheet, waste: &[], beside: self.beside() };
+                let beside = Surroundings { sheet, waste: &[], pieces, beside: self.beside() };
                 if !labels::put_apart(&mut self.canvas, &with_size, &[area], &beside) {
-                    let anywhere = Surroundings { sheet, waste, beside: self.beside() };
+                    let anywhere = Surroundings { sheet, waste, pieces, beside: self.beside() };
                     let alone = Apart::Leftover(numeral.clone(), None);
                     let _ = labels::put_apart(&mut self.canvas, &alone, &[area], &anywhere);
                 }
@@ -278,7 +295,7 @@ impl<'a> Figure<'a> {
         (self.area.left - LEFT + 500 * UM, self.frame.at.x + WIDEST + RIGHT)
     }
 
-    fn label_small(&mut self, labelled: &[Labelled], waste: &[Area]) {
+    fn label_small(&mut self, labelled: &[Labelled], waste: &[Area], pieces: &[Area]) {
         let mut groups: Vec<(&Said, Vec<Area>)> = Vec::new();
         for Labelled { area, label, said } in labelled {
             if *label != Label::Leader {
@@ -290,10 +307,23 @@ impl<'a> Figure<'a> {
                 None => groups.push((said, vec![*area])),
             }
         }
+        let mut untold: Vec<Said> = Vec::new();
         for (said, areas) in groups {
             let apart = Apart::Piece(said.clone());
-            let around = Surroundings { sheet: self.area, waste, beside: self.beside() };
-            let _ = labels::put_apart(&mut self.canvas, &apart, &areas, &around);
+            let around = Surroundings { sheet: self.area, waste, pieces, beside: self.beside() };
+            if !labels::put_apart(&mut self.canvas, &apart, &areas, &around) && !untold.contains(said) {
+                untold.push(said.clone());
+            }
+        }
+        // No piece is left without a name.
+        if !untold.is_empty() {
+            labels::put_others(
+                &mut self.canvas,
+                &words::all_others(self.project.words(), untold.len()),
+                &untold,
+                self.area.left,
+                self.area.bottom + 2200 * UM,
+            );
         }
     }
 

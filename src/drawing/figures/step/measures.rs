@@ -1,5 +1,7 @@
 //! What a glue step measures.
 
+use super::WIDTH;
+use crate::assembly::laying;
 use crate::design::model::{Along, Arrangement, LayerId};
 use crate::drawing::area::Area;
 use crate::drawing::dimension::{Dimension, Drawn};
@@ -8,6 +10,7 @@ use crate::drawing::figures::layers::Copy;
 use crate::drawing::figures::turns;
 use crate::drawing::figures::view::Ground;
 use crate::drawing::outline::Outline;
+use crate::drawing::placing::{Around, Line, Wanted, place};
 use crate::drawing::scale::Frame;
 use crate::geometry::{Edge, Polygon, Rect};
 use crate::project::Project;
@@ -17,6 +20,12 @@ const UM: i64 = 1000;
 
 /// A lens of a step shows a border up to this, with paper on both sides of it.
 const MOST_IN_LENS: i64 = 8000 * UM;
+
+/// A dimension that would meet another is moved out by so much, or a multiple of it.
+const SHIFT: i64 = 2500 * UM;
+
+/// How far left and right the dimensions of a step may reach.
+const ROOM: (i64, i64) = (-1500 * UM, WIDTH + 1500 * UM);
 
 /// Whether a layer's outer edges are those of an upright rectangle, so that a corner shows its border.
 fn is_rectangle(project: &Project, id: LayerId) -> bool {
@@ -42,11 +51,18 @@ impl Measures {
         let face = ground.rect;
         let (onto, block) = (ground.rect_of(layer.face, placed.onto), ground.rect_of(layer.face, placed.block));
         let mut found = Self { dimensions: Vec::new(), border: None, told: turns::told(project, id), angle: None };
-        let outlines: Vec<Outline> =
-            copies.iter().map(|copy| copy.outline(frame)).chain([frame.area(face).into()]).collect();
+        let outlines: Vec<Outline> = copies
+            .iter()
+            .map(|copy| copy.outline(frame))
+            .chain([frame.area(face).into()])
+            .chain(ground.parts_on(frame))
+            .collect();
         found.angle = turns::mark(project, ground, frame, id, &outlines).map(|mark| mark.draw());
-        // A ruler laid along the card measures nothing of what lies at an angle to it.
+        // A ruler laid along the card measures nothing of what lies at an angle to it, but for single points.
         if !placed.is_straight() {
+            if placed.frame.is_empty() {
+                found.points(project, ground, frame, id);
+            }
             return found;
         }
         let borders = Edge::ALL.map(|edge| onto.border(block, edge));
@@ -92,8 +108,71 @@ impl Measures {
             let target = ground.rect_of(layer.face, project.layout.rect(layer.face, flush.value));
             found.overhang(project, frame, id, (block, target), around);
         }
-        found.gaps(project, frame, id, ground.start_of(layer.face).unwrap_or((0, 0)));
+        let start = ground.start_of(layer.face).unwrap_or((0, 0));
+        found.gaps(project, frame, id, start);
+        found.steps(project, frame, id, start);
         found
+    }
+
+    /// The dimensions as they are drawn: each where it is wanted, or as near to that as it meets no other.
+    pub(super) fn placed(&self, lines: Vec<Line>) -> Vec<Drawn> {
+        let wanted: Vec<Wanted> = self.dimensions.iter().map(near).collect();
+        let labels = self.angle.iter().map(|angle| angle.figure).collect();
+        let placed = place(&wanted, &Around { labels, lines, room: Some(ROOM) });
+        let each = placed.into_iter().zip(&self.dimensions);
+        each.map(|(placed, wanted)| placed.unwrap_or_else(|| wanted.clone()).draw()).collect()
+    }
+
+    /// The points that a turned layer is laid by, each from the edges that the words name.
+    fn points(&mut self, project: &Project, ground: &Ground, frame: Frame, id: LayerId) {
+        let placed = project.layout.placed(id);
+        let (x, y) = ground.start_of(placed.face).unwrap_or((0, 0));
+        let onto = frame.area(placed.onto.moved(x, y));
+        let around = frame.area(ground.rect).hull(onto);
+        let span = |one: i64, other: i64| (one.min(other), one.max(other));
+        for aimed in laying::aimed(&project.design, &project.layout, id) {
+            let at = frame.point(aimed.point.moved(x, y));
+            let [(across, left), (up, down)] = aimed.from;
+            if let Some(text) = left {
+                let line = if at.y < onto.middle().y {
+                    around.top.min(at.y) - 4000 * UM
+                } else {
+                    around.bottom.max(at.y) + 5000 * UM
+                };
+                let edge = if line < onto.top { onto.top } else { onto.bottom };
+                let low_is_edge = onto.edge(across) <= at.x;
+                let outlines = if low_is_edge { (edge, at.y) } else { (at.y, edge) };
+                self.dimensions.push(Dimension::level(span(onto.edge(across), at.x), outlines, line, text));
+            }
+            if let Some(text) = down {
+                let line = around.right.max(at.x) + 5000 * UM;
+                let low_is_edge = onto.edge(up) <= at.y;
+                let outlines = if low_is_edge { (onto.right, at.x) } else { (at.x, onto.right) };
+                self.dimensions.push(Dimension::upright(span(onto.edge(up), at.y), outlines, line, text));
+            }
+        }
+    }
+
+    /// How far each copy of a stair lies from the one before.
+    fn steps(&mut self, project: &Project, frame: Frame, id: LayerId, (x, y): (i64, i64)) {
+        let layer = project.design.layer(id);
+        let copies = &project.layout.placed(id).copies;
+        let (Arrangement::Steps { .. }, [one, next, ..]) = (layer.arrangement, copies.as_slice()) else { return };
+        let (one, next) = (one.moved(x, y), next.moved(x, y));
+        let block = frame.area(project.layout.placed(id).block.moved(x, y));
+        let (first, second) = (frame.area(one), frame.area(next));
+        if one.left != next.left {
+            let text = number(project, (one.left - next.left).abs());
+            let (low, high) = if first.left < second.left { (first, second) } else { (second, first) };
+            let line = block.bottom + 4500 * UM;
+            self.dimensions.push(Dimension::level((low.left, high.left), (low.bottom, high.bottom), line, text));
+        }
+        if one.top != next.top {
+            let text = number(project, (one.top - next.top).abs());
+            let (low, high) = if first.top < second.top { (first, second) } else { (second, first) };
+            let line = block.right + 5000 * UM;
+            self.dimensions.push(Dimension::upright((low.top, high.top), (low.right, high.right), line, text));
+        }
     }
 
     /// In the middle with another border at the sides than at top and bottom: both are named.
@@ -194,6 +273,20 @@ impl Measures {
             self.dimensions.push(Dimension::upright(ends, (block.right, block.right), block.right + 4500 * UM, text));
         }
     }
+}
+
+/// A dimension at its place, further out on either side of it, or with its figure on the other side.
+fn near(own: &Dimension) -> Wanted {
+    let mut wanted = Wanted::default();
+    for (n, by) in (0..).zip([0, 1, 2, 3, 4, 5, -1, -2, 6, 7, 8]) {
+        let sign = if own.line < own.outlines.0 { -1 } else { 1 };
+        let line = own.line + sign * by * SHIFT;
+        // It stays on its side of the outlines.
+        if (line - own.outlines.0) * sign > 2500 * UM && (line - own.outlines.1) * sign > 2500 * UM || by == 0 {
+            wanted.push(Dimension { line, ..own.clone() }, 3 * n);
+        }
+    }
+    wanted
 }
 
 /// The stretch that a step's words name in one direction.

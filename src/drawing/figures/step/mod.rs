@@ -7,13 +7,14 @@ use super::layers::{self, Copy, Pile};
 use super::rings::{Named, assign, put_column};
 use super::view::{Ground, View};
 use crate::assembly::model::Action;
-use crate::design::model::{Design, LayerId, Onto, PieceId, Score, VersionId};
+use crate::design::model::{Design, Fold, LayerId, Onto, PieceId, Score, VersionId};
 use crate::drawing::angle::AngleMark;
 use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, centred, put_lens, ring_radius, text_area, towards};
-use crate::drawing::dimension::{Dimension, Drawn, stack};
+use crate::drawing::dimension::{Dimension, Drawn};
 use crate::drawing::hatch::hatch_of;
 use crate::drawing::outline::Outline;
+use crate::drawing::placing::stack;
 use crate::drawing::scale::{Frame, Print, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
@@ -216,7 +217,7 @@ impl<'a> Picture<'a> {
         let on_card = !loose;
 
         let measures = Measures::read(self.project, &self.ground, frame, layer, &copies);
-        let mut drawn: Vec<Drawn> = measures.dimensions.iter().map(Dimension::draw).collect();
+        let mut drawn: Vec<Drawn> = measures.placed(self.ground.lines_on(frame));
         let mut plates: Vec<Area> = drawn.iter().map(|drawn| drawn.area.grown(800 * UM)).collect();
         let is_turned = measures.angle.is_some();
         if let Some(angle) = measures.angle {
@@ -247,6 +248,8 @@ impl<'a> Picture<'a> {
             busy =
                 heights.fold(busy, |busy, (top, bottom)| (busy.0.min(top + 3000 * UM), busy.1.max(bottom - 3500 * UM)));
         }
+        let figures: Vec<(i64, i64)> =
+            drawn.iter().map(|drawn| (drawn.figure.top - 900 * UM, drawn.figure.bottom + 900 * UM)).collect();
         for Drawn { items, area, figure } in drawn {
             self.canvas.items.extend(items);
             self.canvas.taken.push(figure);
@@ -258,7 +261,9 @@ impl<'a> Picture<'a> {
         if let Some(border) = measures.border {
             busy = (0, self.lens(frame, face, &copies, layer, border, on_card, right));
         }
-        self.put_rings(frame, face, &copies, layer, &spots, right, busy, on_card);
+        let mut blocked = vec![(busy.0 - 4000 * UM, busy.1 + 4500 * UM)];
+        blocked.extend(figures);
+        self.put_rings(frame, face, &copies, layer, &spots, right, blocked, on_card);
 
         let onto = self.name_of(self.project.design.layer(layer).onto);
         Some(words::glue_step(say, &self.told(layer), &onto, &measures.told))
@@ -342,7 +347,7 @@ impl<'a> Picture<'a> {
         layer: LayerId,
         spots: &[Option<At>],
         right: i64,
-        busy: (i64, i64),
+        mut blocked: Vec<(i64, i64)>,
         on_card: bool,
     ) {
         let design = &self.project.design;
@@ -374,7 +379,6 @@ impl<'a> Picture<'a> {
             }
         }
         let end = frame.area(face).bottom - 3000 * UM;
-        let mut blocked = vec![(busy.0 - 4000 * UM, busy.1 + 4500 * UM)];
         // Beside a shape its neighbour may show at the far side only: no leader runs through a ring on the way.
         if copies.iter().any(|copy| copy.layer == layer && !copy.is_plain()) {
             let clear = ring_radius(ring) + 800 * UM;
@@ -446,7 +450,8 @@ impl<'a> Picture<'a> {
         };
         let right = named.iter().map(|copy| frame.area(copy.rect).right).chain([frame.area(face).right]).max()?;
         let right = if is_face_down { right } else { frame.area(face).right };
-        self.put_rings(frame, face, &named, layer, &[], right, busy, !loose);
+        let blocked = vec![(busy.0 - 4000 * UM, busy.1 + 4500 * UM)];
+        self.put_rings(frame, face, &named, layer, &[], right, blocked, !loose);
         Some(words::trim_step(say, &self.told(layer), &self.name_of(to), is_face_down))
     }
 
@@ -584,6 +589,7 @@ impl<'a> Picture<'a> {
         self.canvas.area(Role::Layer, area);
         let mut levels = Vec::new();
         let mut told = Vec::new();
+        let is_gate = design.card.as_ref().is_some_and(|card| card.fold == Fold::Gate);
         for score in scores {
             let x = area.left + scale.length(score.at);
             let role = if score.mountain { Role::Fold } else { Role::Valley };
@@ -592,9 +598,16 @@ impl<'a> Picture<'a> {
             let long = text::width(Lettering::Word, &word);
             let foot = if is_low { area.top - 1000 * UM } else { area.top + 1200 * UM + long };
             self.canvas.turned_text(Lettering::Word, At::new(x - 900 * UM, foot), Anchor::Start, &word);
-            let text = number(self.project, score.at);
-            told.push(words::score_told(say, score.mountain, &text));
-            levels.push(Dimension::level((area.left, x), (area.bottom, area.bottom), 0, text));
+            // The second flap of a gate is measured from its own edge, as the words say.
+            let from_right = is_gate && score.at > width / 2;
+            let (ends, edge, measure) = if from_right {
+                ((x, area.right), Edge::Right, width - score.at)
+            } else {
+                ((area.left, x), Edge::Left, score.at)
+            };
+            let text = number(self.project, measure);
+            told.push(words::score_told(say, score.mountain, &text, edge));
+            levels.push(Dimension::level(ends, (area.bottom, area.bottom), 0, text));
         }
         for drawn in stack(levels, area.bottom, 1) {
             self.canvas.items.extend(drawn.items);

@@ -1,0 +1,3 @@
+//! Photos of the finished card.
+
+pub mod coarse_photo;
