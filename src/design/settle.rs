@@ -43,6 +43,7 @@ use super::restate::Restated;
 use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
+use crate::words::Language;
 pub use beside::{imprint_named, logo_named, photos_named};
 use cells::settle_cells;
 use desk::Desk;
@@ -267,6 +268,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         units: desk.units,
         asked: desk.asked.clone(),
         asked_span: top.get("units").map(|field| field.key),
+        language: Language::ENGLISH,
         restated: Vec::new(),
         title,
         month,

@@ -305,6 +305,7 @@ pub(crate) fn lantern_row() -> Project {
         units: Units::Inch,
         asked: vec![Units::Inch],
         asked_span: None,
+        language: trimwright::words::Language::ENGLISH,
         restated: Vec::new(),
         title: said("Lantern Row".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),

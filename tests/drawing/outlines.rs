@@ -62,6 +62,7 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         units: Units::Inch,
         asked: vec![Units::Inch],
         asked_span: None,
+        language: trimwright::words::Language::ENGLISH,
         restated: Vec::new(),
         title: said("Paper Shapes".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),

@@ -18,7 +18,7 @@ use crate::drawing::text;
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Size};
 use crate::project::Project;
-use crate::words::english::figures as words;
+use crate::words::figures as words;
 
 const UM: i64 = 1000;
 /// The fold mark reaches so far past the card.
@@ -48,6 +48,7 @@ pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene>
 /// As [`front`] for any face of the card or its envelope; none where there is no such face.
 #[must_use]
 pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Option<Scene> {
+    let say = project.words();
     let ground = Ground::of(project, view)?;
     let several = project.design.versions.len() > 1;
     let part = Part { dimensions: version.0 == 0, gaps: if several { version.0 == 1 } else { true } };
@@ -88,7 +89,8 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
         lines: ground.lines_on(frame),
         room: None,
     };
-    around.labels.extend(fold_room(fold_edge, outline, part.dimensions));
+    let fold = part.dimensions.then(|| words::fold(say));
+    around.labels.extend(fold_room(fold_edge, outline, fold.as_deref()));
     around.labels.extend(lens.as_ref().map(Lens::room));
     let dimensions: Vec<Drawn> = place(&wanted, &around).iter().flatten().map(Dimension::draw).collect();
     let is_within = |drawn: &&Drawn| outline.contains(drawn.figure);
@@ -140,32 +142,33 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
     }
     if let (Some(borders), Some(lens)) = (&borders, &lens) {
         put_border_lens(&mut canvas, project, (frame, room.print), version, (face, &copies), borders, lens);
-        measures.push(words::borders_told(&numbers(project, &borders.widths)));
+        measures.push(words::borders_told(say, &numbers(project, &borders.widths)));
     }
     for (spot, ring) in inside {
         canvas.ring(spot, ring);
     }
     put_column(&mut canvas, &named, &column, outline.right + 6600 * UM);
-    put_fold(&mut canvas, fold_edge, outline, part.dimensions);
-    put_scale(&mut canvas, outline, tenths, part.dimensions);
+    put_fold(&mut canvas, fold_edge, outline, fold.as_deref());
+    put_scale(&mut canvas, outline, &words::scale(say, tenths), part.dimensions);
 
     let name = &project.design.version(version).name;
     let scene_name = if name.is_empty() { view.key().to_owned() } else { format!("{}-{}", view.key(), id(name)) };
     let size = size_text(project, face.size(Length::zero(project.units()).unit()));
     let what = match view {
-        View::Front => words::front_of_card(&size),
-        View::Inside => words::inside(&size),
-        View::Back => words::back_of_card(&size),
-        View::EnvelopeFront => words::envelope_front(&size),
-        View::EnvelopeFlap => words::envelope_flap(&size),
+        View::Front => words::front_of_card(say, &size),
+        View::Inside => words::inside(say, &size),
+        View::Back => words::back_of_card(say, &size),
+        View::EnvelopeFront => words::envelope_front(say, &size),
+        View::EnvelopeFlap => words::envelope_flap(say, &size),
     };
-    let alt = words::face(&what, fold_edge.map(Edge::word), name, &told(project, view, version), &measures);
+    let alt = words::face(say, &what, fold_edge.map(Edge::word), name, &told(project, view, version), &measures);
     Some(canvas.finish(scene_name, Some(tenths), alt, outline))
 }
 
 pub(super) fn size_text(project: &Project, size: Size) -> String {
+    let say = project.words();
     let units = project.units();
-    words::size(&format!("{} {}", size.numbers(units), units.sign()))
+    words::size(say, &format!("{} {}", size.numbers(units), units.sign()))
 }
 
 pub(super) fn number(project: &Project, nm: i64) -> String {
@@ -179,6 +182,7 @@ fn numbers(project: &Project, nm: &[i64]) -> Vec<String> {
 
 /// Every layer in words, with the size that shows; of a turned one its size unturned.
 fn told(project: &Project, view: View, version: VersionId) -> Vec<words::Told> {
+    let say = project.words();
     let design = &project.design;
     design
         .layer_ids()
@@ -189,13 +193,13 @@ fn told(project: &Project, view: View, version: VersionId) -> Vec<words::Told> {
             let lying = placed.trimmed.iter().flatten().next().filter(|_| placed.is_straight());
             let shown = lying.or(placed.copies.first());
             let size = shown.map_or_else(String::new, |rect| {
-                words::size(&rect.size(design.pieces[layer.piece.0].size.width.unit()).numbers(project.units()))
+                words::size(say, &rect.size(design.pieces[layer.piece.0].size.width.unit()).numbers(project.units()))
             });
             words::Told {
                 ring: design.ring(layer.piece),
                 name: layer.name.clone(),
                 count: layer.count(),
-                size: size + &turns::form_told(&design.pieces[layer.piece.0].shape),
+                size: size + &turns::form_told(project.words(), &design.pieces[layer.piece.0].shape),
                 paper: layers::paper_of(project, id, version)
                     .map_or_else(String::new, |p| design.paper(p).name.clone()),
             }
@@ -204,55 +208,44 @@ fn told(project: &Project, view: View, version: VersionId) -> Vec<words::Told> {
 }
 
 /// The mark at the folded edge: past the card, where it cannot vanish in the outline.
-fn put_fold(canvas: &mut Canvas, edge: Option<Edge>, outline: Area, with_word: bool) {
+fn put_fold(canvas: &mut Canvas, edge: Option<Edge>, outline: Area, word: Option<&str>) {
     let Some(edge) = edge else { return };
     let gap = 600 * UM;
     match edge {
         Edge::Top => {
             let y = outline.top;
             canvas.line(Role::Fold, At::new(outline.right + gap, y), At::new(outline.right + FOLD_MARK, y));
-            if with_word {
-                canvas.text(
-                    Lettering::Word,
-                    At::new(outline.right + 1500 * UM, y - 1200 * UM),
-                    Anchor::Start,
-                    words::fold(),
-                );
+            if let Some(word) = word {
+                canvas.text(Lettering::Word, At::new(outline.right + 1500 * UM, y - 1200 * UM), Anchor::Start, word);
             }
         }
         _ => {
             let x = outline.edge(edge);
             canvas.line(Role::Fold, At::new(x, outline.top - FOLD_MARK), At::new(x, outline.top - gap));
-            if with_word {
-                canvas.text(
-                    Lettering::Word,
-                    At::new(x + 1500 * UM, outline.top - 2400 * UM),
-                    Anchor::Start,
-                    words::fold(),
-                );
+            if let Some(word) = word {
+                canvas.text(Lettering::Word, At::new(x + 1500 * UM, outline.top - 2400 * UM), Anchor::Start, word);
             }
         }
     }
 }
 
 /// What the mark at the folded edge takes up with its word.
-fn fold_room(edge: Option<Edge>, outline: Area, with_word: bool) -> Vec<Area> {
+fn fold_room(edge: Option<Edge>, outline: Area, word: Option<&str>) -> Vec<Area> {
     let mut canvas = Canvas::new();
-    put_fold(&mut canvas, edge, outline, with_word);
+    put_fold(&mut canvas, edge, outline, word);
     canvas.extent().into_iter().collect()
 }
 
-fn put_scale(canvas: &mut Canvas, outline: Area, tenths: u32, is_first: bool) {
-    let scale = words::scale(tenths);
+fn put_scale(canvas: &mut Canvas, outline: Area, scale: &str, is_first: bool) {
     let ink = canvas.extent().map_or(outline.left, |ink| ink.left);
-    let width = text::width(Lettering::Small, &scale);
+    let width = text::width(Lettering::Small, scale);
     // Beside the first figure its dimensions start further left: align with them, clear of the fold.
     let x = if is_first && ink + width < outline.left { ink } else { outline.left + 2500 * UM };
     let mut at = At::new(x, outline.top - 4000 * UM);
-    while !canvas.is_free(text_area(Lettering::Small, at, Anchor::Start, false, &scale), 900 * UM) {
+    while !canvas.is_free(text_area(Lettering::Small, at, Anchor::Start, false, scale), 900 * UM) {
         at.y -= 500 * UM;
     }
-    canvas.text(Lettering::Small, at, Anchor::Start, &scale);
+    canvas.text(Lettering::Small, at, Anchor::Start, scale);
 }
 
 /// The hull of a layer as it shows.
@@ -346,6 +339,7 @@ fn put_border_lens(
     borders: &Borders,
     lens: &Lens,
 ) {
+    let say = project.words();
     let outline = frame.area(face);
     let total: i64 = borders.widths.iter().sum();
     let down = if borders.below { 1 } else { -1 };
@@ -366,9 +360,9 @@ fn put_border_lens(
     let square = Area::round(centre, 2 * radius, 2 * radius);
     let seen = seen.seen_in(square, (face, Role::Layer), |_| true);
     put_lens(canvas, spot, spot_radius, centre, radius, seen);
-    let text = words::borders(&numbers(project, &borders.widths));
+    let text = words::borders(say, &numbers(project, &borders.widths));
     let figure = canvas.text(Lettering::Figure, centre.moved(0, radius + 4800 * UM), Anchor::Middle, &text);
-    canvas.text(Lettering::Small, At::new(centre.x, figure.bottom + 5000 * UM), Anchor::Middle, &words::scale(10));
+    canvas.text(Lettering::Small, At::new(centre.x, figure.bottom + 5000 * UM), Anchor::Middle, &words::scale(say, 10));
 }
 
 /// Every piece that shows, the base first.

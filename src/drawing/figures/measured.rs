@@ -12,7 +12,7 @@ use crate::drawing::placing::Wanted;
 use crate::drawing::scale::Frame;
 use crate::geometry::{Edge, Rect};
 use crate::project::Project;
-use crate::words::english::figures as words;
+use crate::words::figures as words;
 
 const UM: i64 = 1000;
 /// A gap within the face is measured so far off its row.
@@ -112,23 +112,25 @@ impl<'a> Measured<'a> {
     }
 
     fn tell(&mut self, id: LayerId, runs: Runs, ends: (i64, i64), own: &Place, spans: [(i64, i64); 2]) {
+        let say = self.project.words();
         let text = number(self.project, own.high - own.low);
         if self.want(runs, ends, &text, Wanted::default(), Some(spans)) {
-            self.told.push(words::from_there(&text, &self.project.design.layer(id).name, &own.told));
+            self.told.push(words::from_there(say, &text, &self.project.design.layer(id).name, &own.told));
         }
     }
 
     /// The stretch that gives a layer's place in one direction: from the card's edge, or the gap to its
     /// neighbour; nothing where it is centred, level with an edge or laid edge to edge.
     fn place(&self, along: Along, rect: Rect, face: Rect, low: Edge, high: Edge) -> Option<Place> {
+        let say = self.project.words();
         let neighbour = |layer: LayerId, edge: Edge| {
             let name = self.project.design.layer(layer).name.clone();
             shown(self.copies, layer).map(|other| (other.edge(edge), other, name))
         };
         let (from, to, other, told) = match along {
             Along::Centre | Along::With(..) | Along::Midway(..) => return None,
-            Along::FromLow(_) => (face.edge(low), rect.edge(low), face, words::the_edge(low.word())),
-            Along::FromHigh(_) => (rect.edge(high), face.edge(high), face, words::the_edge(high.word())),
+            Along::FromLow(_) => (face.edge(low), rect.edge(low), face, words::the_edge(say, low)),
+            Along::FromHigh(_) => (rect.edge(high), face.edge(high), face, words::the_edge(say, high)),
             Along::After(layer, _) => {
                 let (at, other, name) = neighbour(layer, high)?;
                 (at, rect.edge(low), other, name)
@@ -165,6 +167,7 @@ impl<'a> Measured<'a> {
     }
 
     fn gaps_of(&mut self, id: LayerId) {
+        let say = self.project.words();
         let (frame, rects) = (self.frame, self.rects(id));
         let (Some(first), Some(block)) = (rects.first().copied(), rects.iter().copied().reduce(Rect::hull)) else {
             return;
@@ -184,7 +187,7 @@ impl<'a> Measured<'a> {
             let near = self.near_row(id, near);
             let span = (frame.y(one.top), frame.y(one.bottom));
             self.want(Runs::Level, ends, &text, near, Some([span, span]));
-            self.told.push(words::gap(&text, &name));
+            self.told.push(words::gap(say, &text, &name));
         }
         if let Some(next) = rects.iter().find(|rect| rect.top < first.bottom) {
             let text = number(self.project, first.bottom - next.top);
@@ -194,7 +197,7 @@ impl<'a> Measured<'a> {
             let near = self.near_row(id, near);
             let spans = [(frame.x(first.left), frame.x(first.right)), (frame.x(next.left), frame.x(next.right))];
             self.want(Runs::Upright, ends, &text, near, Some(spans));
-            self.told.push(words::gap(&text, &name));
+            self.told.push(words::gap(say, &text, &name));
         }
     }
 

@@ -5,7 +5,6 @@ use crate::drawing::area::Area;
 use crate::drawing::canvas::{Canvas, centred, ring_radius};
 use crate::drawing::scene::{Anchor, At, Item, Lettering, Role};
 use crate::drawing::text;
-use crate::words::english::figures as words;
 
 const UM: i64 = 1000;
 /// Between a ring and its size.
@@ -241,8 +240,7 @@ fn put_beside(canvas: &mut Canvas, left: At, said: &Said) {
 }
 
 /// What every piece is that has no label of its own, in the first free row from `top` on down, from `left` on.
-pub(super) fn put_others(canvas: &mut Canvas, others: &[Said], left: i64, top: i64) {
-    let head = words::all_others(others.len());
+pub(super) fn put_others(canvas: &mut Canvas, head: &str, others: &[Said], left: i64, top: i64) {
     let mut width = text::width(Lettering::Small, head);
     width += others.iter().map(|said| 2 * SIDE + beside_width(said)).sum::<i64>();
     let height = others.iter().map(|said| 2 * ring_radius(said.ring)).max().unwrap_or(0);

@@ -13,7 +13,7 @@ use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::drawing::text;
 use crate::geometry::Rect;
 use crate::project::Project;
-use crate::words::english::figures as words;
+use crate::words::figures as words;
 use crate::words::roman;
 
 const UM: i64 = 1000;
@@ -113,6 +113,7 @@ fn own_sheet(sheet: &SheetPlan, row: &CutRow, id: PartId, n: u32, cuts: u32, giv
 }
 
 fn draw(project: &Project, index: usize, n: usize, alike: &Alike, print: Print) -> Scene {
+    let say = project.words();
     let (plan, units) = (&alike.own, project.units());
     let whole = Rect::at(0, 0, plan.width.nm(), plan.height.nm());
     let frame = Frame::new(Scale::stated(SCALE, print), whole, At::new(0, 0));
@@ -124,7 +125,7 @@ fn draw(project: &Project, index: usize, n: usize, alike: &Alike, print: Print) 
         numbers.sort_unstable();
         flag.text = cuts::told(&numbers);
     }
-    let size = words::size(&whole.size(plan.width.unit()).numbers(units));
+    let size = words::size(say, &whole.size(plan.width.unit()).numbers(units));
     let of = |wanted: fn(&Use) -> bool| -> Vec<Area> {
         plan.parts[1..].iter().filter(|part| wanted(&part.r#use)).map(|part| frame.area(part.rect)).collect()
     };
@@ -179,7 +180,7 @@ fn draw(project: &Project, index: usize, n: usize, alike: &Alike, print: Print) 
         let around = Surroundings { sheet: area, waste: &[], pieces: &pieces, beside: (-BESIDE, area.right + BESIDE) };
         let apart = labels::Apart::Piece(said.clone());
         if !labels::put_apart(&mut canvas, &apart, &areas[..1], &around) {
-            labels::put_others(&mut canvas, &[said], area.left, area.bottom + 2200 * UM);
+            labels::put_others(&mut canvas, &words::all_others(say, 1), &[said], area.left, area.bottom + 2200 * UM);
         }
     }
     if project.design.paper(plan.paper).pattern == Pattern::OneWay {
@@ -187,9 +188,9 @@ fn draw(project: &Project, index: usize, n: usize, alike: &Alike, print: Print) 
         while !canvas.is_free(Area::at(tip.x - 3000 * UM, tip.y, 6000 * UM, 14_000 * UM), 400 * UM) {
             tip.x -= 1000 * UM;
         }
-        put_up(&mut canvas, tip, words::up());
+        put_up(&mut canvas, tip, &words::up(say));
     }
-    let caption = words::loose_part(alike.count, &size);
+    let caption = words::loose_part(say, alike.count, &size);
     let room = |baseline: i64| {
         let long = text::width(Lettering::Leftover, &caption).max(12_000 * UM);
         Area::at(area.left, baseline - 3000 * UM, long, 7500 * UM)
@@ -199,11 +200,11 @@ fn draw(project: &Project, index: usize, n: usize, alike: &Alike, print: Print) 
         baseline += 500 * UM;
     }
     let written = canvas.text(Lettering::Leftover, At::new(area.left, baseline), Anchor::Start, &caption);
-    let scale = words::bare_scale(SCALE);
+    let scale = words::bare_scale(say, SCALE);
     canvas.text(Lettering::Small, At::new(written.right + 1800 * UM, baseline), Anchor::Start, &scale);
     let row = &plan.cuts[0];
     let numbers: Vec<u32> = alike.cuts.iter().flat_map(|(_, all)| all.iter().copied()).collect();
-    let alt = words::loose_told(&caption, &cuts::told(&sorted(numbers)), row.from.word(), &row.measure.number(units));
+    let alt = words::loose_told(say, &caption, &cuts::told(&sorted(numbers)), row.from, &row.measure.number(units));
     canvas.finish(format!("loose-{}-{}", index + 1, n + 1), Some(SCALE), alt, area)
 }
 
