@@ -4,6 +4,7 @@
 //! the designer states, and by rule where none is stated. Must never know where a layer lies or how paper is cut.
 
 mod imprint;
+mod languages;
 mod papers;
 mod relations;
 
@@ -14,6 +15,7 @@ use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 pub use imprint::{Accents, Imprint, Photo, Web};
+pub use languages::Untold;
 pub use papers::{
     AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Grain, Paper, Pattern, Sheets, Side, TurnedOver,
 };
@@ -42,6 +44,14 @@ pub struct Design {
     pub asked: Vec<Units>,
     /// Where the design says so, if it does.
     pub asked_span: Option<Span>,
+    /// The languages that the handout is made in, at least one.
+    pub languages: Vec<Language>,
+    /// The words that go with its texts and names.
+    pub words: Words,
+    /// Whether anything has a reader's name beside its own.
+    pub has_readers_names: bool,
+    /// Texts and names that are not said in every language.
+    pub untold: Vec<Untold>,
     /// What this edition has by rule, since it is stated for the other one only.
     pub restated: Vec<Restated>,
     /// Title; the file's stem where a file for `cuts` has none.

@@ -140,6 +140,7 @@ pub static REGISTRY: &[&Rule] = &[
     &counts::sheets_left_over::RULE,
     &counts::versions_alike::RULE,
     &text::missing_glyph::RULE,
+    &text::not_in_every_language::RULE,
     &text::text_too_long::RULE,
     &text::note_without_its_work::RULE,
     &text::idea_without_leftover::RULE,

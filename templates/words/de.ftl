@@ -600,6 +600,7 @@ its-middle = Mitte
 its-corner = Ecke { corner-name }
 middle-of-its-edge = Mitte { edge }
 its-point = Punkt { $left }~von der linken und { $bottom }~von der unteren Kante
+base = Kartenrohling
 card = Karte
 side = { $side ->
     [front] Kartenvorderseite
