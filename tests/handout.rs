@@ -1,14 +1,22 @@
 //! The handout as its reader's machine sees it: poppler, qpdf and an independent PDF/UA-1 checker
 //! are the outside oracles.
 
+mod bars;
+mod contrast;
+mod ink;
 mod oracles;
+mod seen_to_fail;
+mod shown;
+mod structure;
 mod templates;
+mod variants;
+mod walk;
 
 use std::path::Path;
 use std::sync::LazyLock;
 
 use crate::support::{demo, editions_at, sound};
-use oracles::{Page, Sheet, Word, faces, pages, text_of, true_faults};
+use oracles::{Sheet, pages, text_of, true_faults};
 use trimwright::design::variants::Wanted;
 use trimwright::drawing::scene::Role;
 use trimwright::handout::{self, Told};
@@ -39,109 +47,20 @@ fn written(bytes: &[u8], folder: &Path) -> String {
 
 /// Everything that is asked of every handout, as a list of faults.
 fn faults(bytes: &[u8], sheet: Sheet) -> Vec<String> {
-    let folder = tempfile::tempdir().expect("a folder");
-    let path = written(bytes, folder.path());
-    let mut faults = true_faults(&path, sheet);
-    faults.extend(oracles::standard_faults(bytes));
-    for face in faces(&path) {
-        if !face.embedded || !face.unicode {
-            faults.push(format!("the face {} is not embedded with its letters", face.name));
-        }
-    }
-    faults.extend(oracles::margin_faults(&path, folder.path()));
-    for (number, page) in pages(&path).iter().enumerate() {
-        faults.extend(page_faults(page).into_iter().map(|fault| format!("page {}: {fault}", number + 1)));
-    }
-    faults
-}
-
-/// Words that overlap.
-fn page_faults(page: &Page) -> Vec<String> {
-    let mut faults = Vec::new();
-    for (index, one) in page.words.iter().enumerate() {
-        for other in &page.words[index + 1..] {
-            if overlap(one, other) {
-                faults.push(format!("{one:?} and {other:?} overlap"));
-            }
-        }
-    }
-    faults
-}
-
-/// Whether the letters of two words share room.
-fn overlap(one: &Word, other: &Word) -> bool {
-    let (a, b) = (one.letters(), other.letters());
-    let across = a.right.min(b.right) - a.left.max(b.left);
-    let down = a.bottom.min(b.bottom) - a.top.max(b.top);
-    across > 0.2 && down > 0.2
-}
-
-#[test]
-fn demos_are_true_tagged_tidy_pages() {
-    for name in ["lantern-row", "kitchen-garden"] {
-        for project in editions(name) {
-            let first = project.units() == INCH.0.units();
-            let bytes = if first { INCH.1.clone() } else { set(&project) };
-            let faults = faults(&bytes, Sheet::of(project.units()));
-            assert!(faults.is_empty(), "{name}, {:?}: {faults:#?}", project.units());
-        }
-    }
+    let set = walk::Set {
+        name: "it".to_owned(),
+        bytes: bytes.to_vec(),
+        sheet,
+        least: walk::USUAL,
+        words: std::collections::BTreeSet::new(),
+    };
+    walk::walk(&set, tempfile::tempdir().expect("a folder").path()).faults
 }
 
 #[test]
 fn the_same_project_gives_the_same_bytes() {
     let (project, bytes) = &*INCH;
     assert!(set(project) == *bytes);
-}
-
-/// A Letter page with a black square of 20 pt in its lower left corner.
-const INKED_CORNER: &[u8] = b"%PDF-1.4
-1 0 obj <</Type/Catalog/Pages 2 0 R>> endobj
-2 0 obj <</Type/Pages/Kids[3 0 R]/Count 1>> endobj
-3 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 612 792]/Contents 4 0 R>> endobj
-4 0 obj <</Length 14>> stream
-0 0 20 20 re f
-endstream endobj
-trailer <</Root 1 0 R>>
-";
-
-#[test]
-fn the_gate_is_seen_to_fail() {
-    let bytes = &INCH.1;
-    // The right file on the wrong sheet.
-    assert!(faults(bytes, Sheet::A4).iter().any(|fault| fault.contains("page size")));
-    // A file without its mark of being tagged, of the same length.
-    let mut untagged = bytes.clone();
-    let at = untagged.windows(12).position(|part| part == b"/Marked true").expect("it is tagged");
-    untagged[at..at + 12].copy_from_slice(b"/Marked null");
-    assert!(!oracles::standard_faults(&untagged).is_empty());
-    // A file with a stream that says it is shorter than it is.
-    let mut short = bytes.clone();
-    let at = short.windows(8).position(|part| part == b"/Length ").expect("a stream") + 8;
-    short[at] = if short[at] == b'1' { b'2' } else { short[at] - 1 };
-    assert!(!oracles::standard_faults(&short).is_empty());
-    // A file that was cut off.
-    let folder = tempfile::tempdir().expect("a folder");
-    let path = written(&bytes[..bytes.len() / 2], folder.path());
-    assert!(!true_faults(&path, Sheet::Letter).is_empty());
-    // A page with ink in its corner.
-    let path = written(INKED_CORNER, folder.path());
-    assert_eq!(oracles::margin_faults(&path, folder.path()).len(), 1);
-    // Words that overlap.
-    let word =
-        |left: f64, top: f64, text: &str| Word { left, top, right: left + 30.0, bottom: top + 14.0, text: text.into() };
-    let page = |words| Page { words };
-    assert_eq!(page_faults(&page(vec![word(100.0, 100.0, "one"), word(120.0, 105.0, "two")])).len(), 1);
-    assert_eq!(page_faults(&page(vec![word(100.0, 100.0, "one"), word(100.0, 113.0, "two")])).len(), 0);
-}
-
-#[test]
-fn no_text_is_under_nine_points() {
-    let folder = tempfile::tempdir().expect("a folder");
-    let sizes = oracles::letter_sizes(&written(&INCH.1, folder.path()));
-    assert!(sizes.len() > 300, "the words were found");
-    let under: Vec<_> = sizes.iter().filter(|(size, _)| *size < 8.95).collect();
-    assert!(under.is_empty(), "{under:?}");
 }
 
 const HOSTILE: &str = "#panic() $x$ *b* @ref <lbl> // /* `raw` _it_ = head ~ -- [a] {b} \\ end";
@@ -307,7 +226,12 @@ fn a_crowd_of_papers_and_pieces_flows_onto_more_pages() {
     let path = written(&bytes, folder.path());
     let mut faults = true_faults(&path, Sheet::Letter);
     faults.extend(oracles::standard_faults(&bytes));
-    faults.extend(oracles::margin_faults(&path, folder.path()));
+    faults.extend(
+        ink::pictures(&path, folder.path())
+            .iter()
+            .filter(|page| ink::in_the_margin(page))
+            .map(|_| "ink in the margin".into()),
+    );
     assert!(faults.is_empty(), "{faults:#?}");
     let pages = pages(&path);
     assert!((8..=20).contains(&pages.len()), "{} pages", pages.len());

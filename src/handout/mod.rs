@@ -8,6 +8,7 @@ mod compose;
 mod data;
 mod pictures;
 mod templates;
+mod true_size;
 mod world;
 
 use crate::design::variants::Wanted;
@@ -55,7 +56,7 @@ pub fn typeset_with(project: &Project, wanted: Wanted, told: &Told, templates: &
     let ident = identity(&json, &stored);
     // The file is as old as its edition.
     let date = project.design.month.map_or((2000, 1, 1), |month| (i32::from(month.value.year), month.value.month, 1));
-    world::set_pdf(templates, json, &stored, ident, date)
+    true_size::unscaled(&world::set_pdf(templates, json, &stored, ident, date)?)
 }
 
 /// Each page of a project's handout as a PNG of `ppi` pixels an inch.

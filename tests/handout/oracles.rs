@@ -22,6 +22,22 @@ impl Sheet {
         }
     }
 
+    /// Width and height, points.
+    pub(crate) const fn points(self) -> (f64, f64) {
+        match self {
+            Self::Letter => (612.0, 792.0),
+            Self::A4 => (595.276, 841.89),
+        }
+    }
+
+    /// What the body of a page leaves free above and below it, mm: below, the foot stands.
+    pub(crate) const fn body(self) -> (f64, f64) {
+        match self {
+            Self::Letter => (13.0, 22.3),
+            Self::A4 => (15.0, 25.0),
+        }
+    }
+
     /// As pdfinfo prints it, in points (1/72 in).
     const fn printed(self) -> &'static str {
         match self {
@@ -132,50 +148,6 @@ pub(crate) fn standard_faults(bytes: &[u8]) -> Vec<String> {
         .collect()
 }
 
-/// Pages with ink nearer to an edge than 12.7 mm (half an inch): what a home printer may lose.
-pub(crate) fn margin_faults(path: &str, folder: &std::path::Path) -> Vec<String> {
-    const PER_INCH: usize = 100;
-    let prefix = folder.join("ink");
-    let _ = tool("pdftoppm", &["-r", "100", "-gray", path, &prefix.to_string_lossy()]);
-    let mut pictures: Vec<_> = std::fs::read_dir(folder)
-        .expect("the folder")
-        .map(|entry| entry.expect("an entry").path())
-        .filter(|path| path.extension().is_some_and(|ending| ending == "pgm"))
-        .collect();
-    pictures.sort();
-    assert!(!pictures.is_empty());
-    let mut faults = Vec::new();
-    for picture in pictures {
-        let bytes = std::fs::read(&picture).expect("a picture");
-        let (width, height, grey) = grey_picture(&bytes);
-        let edge = PER_INCH / 2 - 1;
-        let inked = (0..height).any(|y| {
-            (0..width).any(|x| {
-                let near = x < edge || y < edge || x >= width - edge || y >= height - edge;
-                near && grey[y * width + x] < 250
-            })
-        });
-        if inked {
-            faults.push(format!("{} has ink in the margin", picture.file_name().unwrap_or_default().to_string_lossy()));
-        }
-        let _ = std::fs::remove_file(&picture);
-    }
-    faults
-}
-
-/// Width, height and grey values of a binary PGM.
-fn grey_picture(bytes: &[u8]) -> (usize, usize, &[u8]) {
-    let mut at = 0;
-    let mut fields = Vec::new();
-    while fields.len() < 4 {
-        let end = at + bytes[at..].iter().position(u8::is_ascii_whitespace).expect("a header");
-        fields.push(std::str::from_utf8(&bytes[at..end]).expect("a header"));
-        at = end + 1;
-    }
-    assert_eq!((fields[0], fields[3]), ("P5", "255"));
-    (fields[1].parse().expect("a width"), fields[2].parse().expect("a height"), &bytes[at..])
-}
-
 /// The faces that pdffonts lists.
 pub(crate) fn faces(path: &str) -> Vec<Face> {
     let list = tool("pdffonts", &[path]);
@@ -222,20 +194,4 @@ pub(crate) fn pages(path: &str) -> Vec<Page> {
         }
     }
     pages
-}
-
-/// Height of a word's box over the size of its letters: ascender and descender of the text face
-/// (1.011 and 0.353 in its `hhea` table). The display face's box is lower, so its letters are
-/// taken for smaller than they are.
-const BOX_OF_LETTERS: f64 = 1.364;
-
-/// The sizes of the letters of every word, points, and the word.
-pub(crate) fn letter_sizes(path: &str) -> Vec<(f64, String)> {
-    let size = |word: &Word| {
-        let (across, down) = (word.right - word.left, word.bottom - word.top);
-        // Up to three letters may be turned: they are narrower than high.
-        let height = if word.text.chars().count() <= 3 { across.max(down) } else { down };
-        height / BOX_OF_LETTERS
-    };
-    pages(path).iter().flat_map(|page| &page.words).map(|word| (size(word), word.text.clone())).collect()
 }
