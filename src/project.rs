@@ -6,6 +6,7 @@ use crate::design::model::{Design, PaperId};
 use crate::layout::model::Layout;
 use crate::length::Units;
 use crate::paper::made::Made;
+use crate::words::Words;
 
 /// Every stage's value for one edition of one design.
 #[derive(Debug, Clone)]
@@ -84,6 +85,12 @@ impl Other {
 }
 
 impl Project {
+    /// The words of the handout's language.
+    #[must_use]
+    pub fn words(&self) -> &'static Words {
+        self.design.words()
+    }
+
     /// The units of this edition.
     #[must_use]
     pub const fn units(&self) -> Units {

@@ -23,6 +23,7 @@ use trimwright::drawing::svg::svg;
 use trimwright::length::Units;
 use trimwright::preview;
 use trimwright::project::Project;
+use trimwright::words::Words;
 
 /// Every figure of a project, as the pages take them.
 pub(crate) fn figures(project: &Project) -> Vec<Scene> {
@@ -38,7 +39,7 @@ pub(crate) fn figures(project: &Project) -> Vec<Scene> {
         scenes.extend(small::blank_sheet(project, paper));
     }
     scenes.extend(small::blank_card(project, 20, Print::NORMAL));
-    scenes.push(small::print_bars(Print::NORMAL));
+    scenes.push(small::print_bars(Words::english(), Print::NORMAL));
     scenes.extend([false, true].map(small::legend));
     scenes
 }

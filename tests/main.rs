@@ -1,5 +1,6 @@
 //! All integration tests in one binary: linking the typesetter once is slow enough.
 
+mod catalogue;
 mod cutting;
 mod drawing;
 mod flow;

@@ -12,6 +12,7 @@ use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
+use crate::words::{Language, Words};
 pub use papers::{
     AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Grain, Paper, Pattern, Sheets, Side, TurnedOver,
 };
@@ -40,6 +41,8 @@ pub struct Design {
     pub asked: Vec<Units>,
     /// Where the design says so, if it does.
     pub asked_span: Option<Span>,
+    /// What the handout is written in.
+    pub language: Language,
     /// What this edition has by rule, since it is stated for the other one only.
     pub restated: Vec<Restated>,
     /// Title; the file's stem where a file for `cuts` has none.
@@ -84,6 +87,12 @@ pub struct Design {
 }
 
 impl Design {
+    /// The words of the handout's language.
+    #[must_use]
+    pub fn words(&self) -> &'static Words {
+        Words::of(self.language)
+    }
+
     /// A paper.
     #[must_use]
     pub fn paper(&self, id: PaperId) -> &Paper {

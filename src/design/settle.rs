@@ -40,6 +40,7 @@ use super::restate::Restated;
 use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
+use crate::words::Language;
 use cells::settle_cells;
 use desk::Desk;
 pub use drawing::drawings_named;
@@ -259,6 +260,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         units: desk.units,
         asked: desk.asked.clone(),
         asked_span: top.get("units").map(|field| field.key),
+        language: Language::ENGLISH,
         restated: Vec::new(),
         title,
         month,

@@ -60,7 +60,7 @@ pub struct HandoutData {
     /// Whether hatches and other filled areas are printed.
     pub fills: bool,
     /// Language tag.
-    pub lang: &'static str,
+    pub lang: String,
     /// Title of the file.
     pub file_title: String,
     /// Who gives it away; none where the design does not say.
@@ -208,18 +208,18 @@ pub struct Footer {
     /// Behind the title: month and units.
     pub rest: String,
     /// The word before the page number.
-    pub page: &'static str,
+    pub page: String,
     /// The word before the number of pages.
-    pub of: &'static str,
+    pub of: String,
 }
 
 /// What makes a draft one.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Draft {
     /// The word on every page.
-    pub mark: &'static str,
+    pub mark: String,
     /// Title of the last page.
-    pub heading: &'static str,
+    pub heading: String,
     /// Beside it.
     pub lead: Said,
     /// The findings, as plain text.
@@ -279,7 +279,7 @@ pub struct FrontPage {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct SidePages {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What is shown.
     pub lead: Said,
     /// One figure a side.
@@ -290,7 +290,7 @@ pub struct SidePages {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct CutList {
     /// Its title.
-    pub title: &'static str,
+    pub title: String,
     /// What its numbers are.
     pub note: Said,
     /// How many papers stand side by side: 3 or 4.
@@ -333,7 +333,7 @@ pub struct PieceRow {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct CuttingPages {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What flags and rings mean.
     pub lead: Said,
     /// Before the first cut.
@@ -364,7 +364,7 @@ pub struct CutPanel {
     /// Said before the rows.
     pub before: Vec<Said>,
     /// Column heads.
-    pub heads: [&'static str; 3],
+    pub heads: [String; 3],
     /// One row a measure.
     pub rows: Vec<CutLine>,
     /// Before the boxes to tick.
@@ -392,7 +392,7 @@ pub struct CutLine {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct MakingPages {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// How pictures are drawn, how to work in batches.
     pub lead: Said,
     /// What a cut and a fold look like, where something is folded.
@@ -411,7 +411,7 @@ pub struct MakingPages {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct StepPart {
     /// Its title; none where all steps are of one side.
-    pub title: Option<&'static str>,
+    pub title: Option<String>,
     /// Its steps.
     pub steps: Vec<StepCell>,
 }
@@ -461,7 +461,7 @@ pub struct TickRow {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct SupplyPages {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What the numbers are.
     pub lead: Said,
     /// Lists to tick.
@@ -480,7 +480,7 @@ pub struct SupplyPages {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct TickList {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// Its lines.
     pub items: Vec<TickItem>,
 }
@@ -498,9 +498,9 @@ pub struct TickItem {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct LeftoverTable {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// Column heads.
-    pub heads: [&'static str; 4],
+    pub heads: [String; 4],
     /// One row a leftover.
     pub rows: Vec<LeftoverRow>,
 }
@@ -522,7 +522,7 @@ pub struct LeftoverRow {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Told {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// A picture above them.
     pub scene: Option<Scene>,
     /// The sentences.
@@ -533,7 +533,7 @@ pub struct Told {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct PrintCheck {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What to do.
     pub line: Said,
     /// A 5 cm and a 2 in bar.
@@ -545,13 +545,13 @@ pub struct PrintCheck {
 #[serde(rename_all = "kebab-case")]
 pub struct SwatchPage {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What to do with it.
     pub lead: Said,
     /// Outlined cards.
     pub cards: Vec<Figure>,
     /// Over the places for scraps.
-    pub papers_title: &'static str,
+    pub papers_title: String,
     /// How many of them stand side by side: 3 or 4.
     pub across: usize,
     /// One place a paper.

@@ -8,6 +8,7 @@ use crate::drawing::figures::{self, Room};
 use crate::drawing::scale::Print;
 use crate::drawing::scene::{Role, Scene};
 use crate::project::Project;
+use crate::words::Words;
 
 /// How large figures are printed on a handout.
 pub(super) const fn print(wanted: Wanted) -> Print {
@@ -88,11 +89,11 @@ pub(super) fn outline(project: &Project, large: bool, wanted: Wanted) -> Option<
 }
 
 /// The bars that show whether the print is true.
-pub(super) fn print_bars(wanted: Wanted) -> Scene {
-    figures::small::print_bars(print(wanted))
+pub(super) fn print_bars(say: &Words, wanted: Wanted) -> Scene {
+    figures::small::print_bars(say, print(wanted))
 }
 
 /// What a cut and a fold look like; both kinds of fold where one of the pictures has the second.
-pub(super) fn legend<'s>(mut pictures: impl Iterator<Item = &'s Scene>) -> Scene {
-    figures::small::legend(pictures.any(|scene| scene.has(Role::Valley)))
+pub(super) fn legend<'s>(say: &Words, mut pictures: impl Iterator<Item = &'s Scene>) -> Scene {
+    figures::small::legend(say, pictures.any(|scene| scene.has(Role::Valley)))
 }
