@@ -6,7 +6,7 @@ use crate::design::model::{Design, PaperId};
 use crate::layout::model::Layout;
 use crate::length::Units;
 use crate::paper::made::Made;
-use crate::words::Language;
+use crate::words::{Language, Words};
 use std::borrow::Cow;
 
 /// Every stage's value for one edition of one design.
@@ -88,6 +88,12 @@ impl Other {
 }
 
 impl Project {
+    /// The words of the language that its texts are in.
+    #[must_use]
+    pub const fn words(&self) -> &Words {
+        self.design.words()
+    }
+
     /// The same project as readers of a language are told it: names and texts change, nothing else.
     #[must_use]
     pub fn told_in(&self, language: Language) -> Cow<'_, Self> {

@@ -12,7 +12,8 @@ mod sizes;
 use crate::design::model::{Card, Design, Fold, PieceId, PieceKind, Side, VersionId};
 use crate::length::Length;
 use crate::project::Project;
-use crate::words::english::{check, counted, cutting, listed_words};
+use crate::words::english::{check, counted, listed_words};
+use crate::words::{Words, cutting};
 
 /// The design as one edition prints it, a fact a line: the cards, each version, each layer with
 /// every border and gap, envelope and post, the sheets of each paper with what they give and what is said of their
@@ -61,7 +62,7 @@ pub fn read_back(project: &Project) -> Vec<String> {
     }
     let plan = &project.plan;
     let count = |number: usize| u32::try_from(number).unwrap_or(u32::MAX);
-    lines.push(cutting::totals(plan.cuts(), count(plan.sheets_used()), count(plan.diagrams())));
+    lines.push(cutting::totals(Words::english(), plan.cuts(), count(plan.sheets_used()), count(plan.diagrams())));
     lines
 }
 

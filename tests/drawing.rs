@@ -25,6 +25,7 @@ use trimwright::drawing::svg::svg;
 use trimwright::length::Units;
 use trimwright::preview;
 use trimwright::project::Project;
+use trimwright::words::Words;
 
 /// Every figure of a project, as the pages take them.
 pub(crate) fn figures(project: &Project) -> Vec<Scene> {
@@ -40,8 +41,8 @@ pub(crate) fn figures(project: &Project) -> Vec<Scene> {
         scenes.extend(small::blank_sheet(project, paper));
     }
     scenes.extend(small::blank_card(project, 20, Print::NORMAL));
-    scenes.push(small::print_bars(Print::NORMAL));
-    scenes.extend([false, true].map(small::legend));
+    scenes.push(small::print_bars(Words::english(), Print::NORMAL));
+    scenes.extend([false, true].map(|both| small::legend(Words::english(), both)));
     scenes
 }
 

@@ -4,6 +4,7 @@
 mod bars;
 mod contrast;
 mod ink;
+mod languages;
 mod oracles;
 mod seen_to_fail;
 mod shown;

@@ -1,11 +1,13 @@
 //! All integration tests in one binary: linking the typesetter once is slow enough.
 
+mod catalogue;
 mod cutting;
 mod drawing;
 mod flow;
 mod geometry;
 mod handout;
 mod house;
+mod languages;
 mod mends;
 mod mutants;
 mod other_ways;

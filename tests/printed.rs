@@ -12,7 +12,8 @@ use trimwright::geometry::Edge;
 use trimwright::handout::{self, Told};
 use trimwright::length::{Length, Size};
 use trimwright::project::Project;
-use trimwright::words::english::pages::piece_name;
+use trimwright::words::Words;
+use trimwright::words::pages::piece_name;
 
 /// Every edition of every demo with the text of its pages in the order of the file; set once for all tests.
 fn printed() -> Vec<(String, Project, Vec<String>)> {
@@ -199,7 +200,11 @@ fn the_cut_list_gives_every_piece_of_every_paper_with_its_count() {
             }
             // What the trimmer cuts, spares included.
             let (width, height) = pair(&project, one.blank());
-            let row = tight(&format!("{given} {} {} {width} × {height}", piece_name(given, &one.name), piece + 1));
+            let row = tight(&format!(
+                "{given} {} {} {width} × {height}",
+                piece_name(Words::english(), given, &one.name),
+                piece + 1
+            ));
             assert!(front.contains(&row), "{name}: `{row}` is not in the cut list\n{}", pages[0]);
         }
     }

@@ -195,17 +195,17 @@ fn sides_do_not_touch_each_other() {
     assert_eq!(inside.plan.sheets, back.plan.sheets);
     assert_eq!(inside.layout.layers[0].block, back.layout.layers[0].block);
     assert_eq!(inside.layout.layers[1].block, back.layout.layers[1].block);
-    let titles = |project: &Project| -> Vec<Option<&'static str>> {
+    let titles = |project: &Project| -> Vec<Option<String>> {
         handout::compose(project, Wanted::HANDOUT, &Told::default())
             .together
             .unwrap()
             .parts
             .iter()
-            .map(|part| part.title)
+            .map(|part| part.title.clone())
             .collect()
     };
-    assert_eq!(titles(inside), [Some("The front"), Some("The inside")]);
-    assert_eq!(titles(back), [Some("The front"), Some("The back")]);
+    assert_eq!(titles(inside), ["The front", "The inside"].map(|title| Some(title.to_owned())));
+    assert_eq!(titles(back), ["The front", "The back"].map(|title| Some(title.to_owned())));
 }
 
 /// The words of the pages, read back by poppler, against the design: every side has its place, and the cut
@@ -238,7 +238,10 @@ fn pages_of_a_whole_card() {
     let order =
         ["Put together first", "The front", "Decorating", "The inside", "Decorating", "The back", "The envelope"];
     let parts = handout::compose(&project, Wanted::HANDOUT, &Told::default()).together.unwrap().parts;
-    assert_eq!(parts.iter().map(|part| part.title).collect::<Vec<_>>(), order.map(Some));
+    assert_eq!(
+        parts.iter().map(|part| part.title.clone()).collect::<Vec<_>>(),
+        order.map(|title| Some(title.to_owned()))
+    );
     let start = page.find(&tight("Putting it together")).expect("the steps");
     for title in order {
         assert!(page[start..].contains(&tight(title)), "{title}");
@@ -254,7 +257,7 @@ fn a_front_alone_needs_no_titles() {
     let project = sound(LANTERN_ROW);
     let pages = handout::compose(&project, Wanted::HANDOUT, &Told::default());
     assert_eq!(pages.sides, None);
-    assert_eq!(pages.together.unwrap().parts.iter().map(|part| part.title).collect::<Vec<_>>(), [None]);
+    assert_eq!(pages.together.unwrap().parts.iter().map(|part| part.title.clone()).collect::<Vec<_>>(), [None]);
 }
 
 /// An example of the README in a design with `more` pieces, and a front where it has none.

@@ -11,27 +11,28 @@ use crate::geometry::{Corner, Edge, Rect};
 use crate::length::{Length, Size};
 use crate::shape::{Finish, Form, Making, Spot, Window};
 use crate::words::Line;
-use crate::words::english::finishing::{self, Place, WindowAt};
-use crate::words::english::making;
+use crate::words::finishing::{self, Place, WindowAt};
+use crate::words::making;
 
 /// What a finishing step says; of rectangles that triangles share, `count` are parted.
 pub(super) fn finish(design: &Design, id: PieceId, shared: bool, count: u32) -> (Line, Line) {
+    let say = design.words();
     let piece = design.piece(id);
     if shared {
-        return (part(design, id, count), making::fingers());
+        return (part(design, id, count), making::fingers(say));
     }
-    let Ok(made) = piece.shape.make() else { return (Line::new(), making::fingers()) };
+    let Ok(made) = piece.shape.make() else { return (Line::new(), making::fingers(say)) };
     let blank = piece.blank().in_units(design.units).numbers(design.units);
     let mut line = match piece.from {
         From::Window(frame, window) if is_smaller(design, piece, frame, window) => {
-            finishing::from_window(named(design, id), named(design, frame), &blank)
+            finishing::from_window(say, &named(design, id), &named(design, frame), &blank)
         }
-        _ => finishing::make(named(design, id), &blank),
+        _ => finishing::make(say, &named(design, id), &blank),
     };
     let papers: Vec<_> = design.version_ids().filter_map(|version| design.paper_of(id, version)).collect();
     let two_sided = papers.iter().any(|paper| design.paper(*paper).back.is_some());
     let one_way = papers.iter().any(|paper| design.paper(*paper).pattern == Pattern::OneWay);
-    line = line.then(finishing::lies(two_sided, one_way || piece.upright == Some(true)));
+    line = line.sentence(finishing::lies(say, two_sided, one_way || piece.upright == Some(true)));
     let frame = piece.shape.frame();
     let mut cuts = Vec::new();
     let mut rounded: Option<(Vec<Corner>, i64)> = None;
@@ -41,23 +42,23 @@ pub(super) fn finish(design: &Design, id: PieceId, shared: bool, count: u32) -> 
         match cut {
             Finish::CutOut { window, making, ring } => {
                 let Some(own) = piece.shape.windows.get(*window) else { continue };
-                line = line.then(window_cut(design, own, *making, frame, ring.outer()));
+                line = line.sentence(window_cut(design, own, *making, frame, ring.outer()));
                 caution.get_or_insert_with(|| match making {
-                    Making::ByHand => finishing::knife(),
-                    Making::Die { .. } | Making::Punch { .. } => finishing::machine(),
+                    Making::ByHand => finishing::knife(say),
+                    Making::Die { .. } | Making::Punch { .. } => finishing::machine(say),
                 });
                 let waste = From::Window(id, *window);
                 let used = design.piece_ids().find(|other| design.piece(*other).from == waste);
-                line = used.map_or(line.clone(), |used| line.then(finishing::keep(named(design, used))));
+                line = used.map_or(line.clone(), |used| line.sentence(finishing::keep(say, &named(design, used))));
             }
             Finish::Stamp { making } => {
                 let die = matches!(making, Making::Die { .. });
-                line = line.then(finishing::stamp_out(die, &number(design, making.margin())));
-                caution.get_or_insert_with(finishing::machine);
+                line = line.sentence(finishing::stamp_out(say, die, &number(design, making.margin())));
+                caution.get_or_insert_with(|| finishing::machine(say));
             }
             Finish::Follow => {
-                line = line.then(finishing::follow());
-                caution.get_or_insert_with(finishing::knife);
+                line = line.sentence(finishing::follow(say));
+                caution.get_or_insert_with(|| finishing::knife(say));
             }
             Finish::RoundCorner { corner, radius } => {
                 rounded.get_or_insert_with(|| (Vec::new(), *radius)).0.push(*corner);
@@ -72,15 +73,15 @@ pub(super) fn finish(design: &Design, id: PieceId, shared: bool, count: u32) -> 
         }
     }
     if !cuts.is_empty() {
-        line = line.then(finishing::cuts(&cuts, through));
+        line = line.sentence(finishing::cuts(say, &cuts, through));
     }
     if let Some((corners, radius)) = rounded {
-        line = line.then(finishing::round(&corners, &number(design, radius)));
+        line = line.sentence(finishing::round(say, &corners, &number(design, radius)));
     }
     if let Some(greeting) = piece.greeting.as_ref().filter(|greeting| greeting.how == How::DieCut) {
-        line = line.then(finishing::words_of_die(&greeting.words.value));
+        line = line.sentence(finishing::words_of_die(say, &greeting.words.value));
     }
-    (line, caution.unwrap_or_else(making::fingers))
+    (line, caution.unwrap_or_else(|| making::fingers(say)))
 }
 
 fn number(design: &Design, nm: i64) -> String {
@@ -99,19 +100,21 @@ fn is_smaller(design: &Design, piece: &Piece, frame: PieceId, window: usize) -> 
 /// What rectangles are called that triangles share, wherever the piece that stands for them is counted.
 #[must_use]
 pub fn cut_name(design: &Design, piece: PieceId) -> String {
+    let say = design.words();
     let own = &design.piece(piece).name;
     let shared = shared_rectangles(design, piece);
     match shared.iter().find(|halves| halves.piece == piece) {
         None => own.clone(),
         Some(halves) => {
             let other = halves.other.map(|(other, _)| design.piece(other).name.as_str());
-            finishing::rectangle_for(own, other)
+            finishing::rectangle_for(say, own, other)
         }
     }
 }
 
 /// "Cut 8 rectangles from corner to corner ...".
 fn part(design: &Design, id: PieceId, count: u32) -> Line {
+    let say = design.words();
     let Form::Triangle { right_angle } = design.piece(id).shape.form else { return Line::new() };
     // The cut joins the two corners beside the right angle.
     let mut ends = [right_angle.quarter_turned(1), right_angle.quarter_turned(3)];
@@ -124,11 +127,11 @@ fn part(design: &Design, id: PieceId, count: u32) -> Line {
         Some((other, _)) => vec![given(1, id), given(1, other)],
         None => vec![given(2, id)],
     };
-    let line = finishing::part(count, ends, &gives);
+    let line = finishing::part(say, count, ends, &gives);
     let papers: Vec<_> = shared.iter().map(|halves| halves.paper).collect();
     let two_sided = papers.iter().any(|paper| design.paper(*paper).back.is_some());
     let one_way = papers.iter().any(|paper| design.paper(*paper).pattern == Pattern::OneWay);
-    line.then(finishing::lies(two_sided, one_way || design.piece(id).upright == Some(true)))
+    line.sentence(finishing::lies(say, two_sided, one_way || design.piece(id).upright == Some(true)))
 }
 
 /// A place in the words of a ruler, from the nearer edges.
@@ -162,6 +165,7 @@ fn place(design: &Design, spot: Spot, frame: Rect) -> Place {
 }
 
 fn window_cut(design: &Design, window: &Window, making: Making, frame: Rect, ring: &[crate::geometry::Point]) -> Line {
+    let say = design.words();
     let size = Size::new(Length::of(window.width, design.units), Length::of(window.height, design.units));
     let at = WindowAt {
         size: size.numbers(design.units),
@@ -169,14 +173,14 @@ fn window_cut(design: &Design, window: &Window, making: Making, frame: Rect, rin
         bottom: (2 * window.bottom + window.height != frame.height()).then(|| number(design, window.bottom)),
     };
     match making {
-        Making::ByHand if window.form == Form::Rectangle => finishing::window_by_hand(&at, &[]),
-        Making::ByHand if matches!(window.form, Form::Drawn { .. }) => finishing::window_followed(&at),
+        Making::ByHand if window.form == Form::Rectangle => finishing::window_by_hand(say, &at, &[]),
+        Making::ByHand if matches!(window.form, Form::Drawn { .. }) => finishing::window_followed(say, &at),
         Making::ByHand => {
             let corners: Vec<Place> =
                 ring.iter().map(|corner| place(design, Spot::on(frame, *corner), frame)).collect();
-            finishing::window_by_hand(&at, &corners)
+            finishing::window_by_hand(say, &at, &corners)
         }
-        Making::Die { .. } => finishing::window_stamped(true, &at),
-        Making::Punch { .. } => finishing::window_stamped(false, &at),
+        Making::Die { .. } => finishing::window_stamped(say, true, &at),
+        Making::Punch { .. } => finishing::window_stamped(say, false, &at),
     }
 }

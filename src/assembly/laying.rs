@@ -10,15 +10,16 @@ use crate::layout::model::{Layout, Placed};
 use crate::layout::place::{ByHand, by_hand};
 use crate::length::Length;
 use crate::shape::Image;
-use crate::words::Line;
-use crate::words::english::laying::{self, Fixed, Laid, Measured, Spot, Where};
-use crate::words::english::places;
+use crate::words::laying::{self, Fixed, Laid, Measured, Move, Spot, Way, Where};
+use crate::words::places;
+use crate::words::{Line, Words};
 
 /// The most copies of a fan whose corners are told one by one.
 const MOST_CORNERS: usize = 9;
 
 /// "Glue the tag (3) onto the mat (2), …": where a layer goes, and how its copies lie.
 pub(super) fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
+    let say = design.words();
     let layer = design.layer(id);
     let placed = layout.placed(id);
     let copies = by_hand(design, layout, id);
@@ -35,11 +36,11 @@ pub(super) fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
         Laid { count, piece: layer_named(design, id), called: None }
     } else {
         let piece = named(design, layer.piece);
-        Laid { count, piece, called: (layer.name != piece.name).then_some(layer.name.as_str()) }
+        Laid { count, called: (layer.name != piece.name.as_ref()).then_some(layer.name.as_str()), piece }
     };
     let at = teller.at(&copies);
-    let mut line = laying::glue(laid, onto_named(design, layer.face, layer.onto), &at, fixed, &teller.gaps());
-    line = line.then(teller.copies(&copies));
+    let mut line = laying::glue(say, &laid, &onto_named(design, layer.face, layer.onto), &at, fixed, &teller.gaps());
+    line = line.sentence(teller.copies(&copies));
     if let Some(mirror) = layer.mirrored {
         let (from, to) = match mirror {
             Mirror::LeftToRight => (Edge::Left, Edge::Right),
@@ -47,10 +48,10 @@ pub(super) fn glue(design: &Design, layout: &Layout, id: LayerId) -> Line {
         };
         let shape = design.piece(layer.piece).shape.quarter_turned(layer.quarter_turns);
         let turned_over = shape.image(mirror) == Image::OtherHand;
-        line = line.then(laying::mirrored(count, from.word(), to.word(), turned_over));
+        line = line.sentence(laying::mirrored(say, count, from.word(), to.word(), turned_over));
     }
     match layer.trim_flush {
-        Some(target) => line.then(reach(design, layout, id, target.value)),
+        Some(target) => line.sentence(reach(design, layout, id, target.value)),
         None => line,
     }
 }
@@ -84,6 +85,7 @@ impl Teller<'_> {
 
     /// Where the layer goes as a whole.
     fn at(&self, copies: &[ByHand]) -> Where {
+        let say = self.design.words();
         let layer = self.layer;
         let first = copies.first();
         match (layer.arrangement, first) {
@@ -97,7 +99,7 @@ impl Teller<'_> {
                         point.turned(turn.angle, turn.about)
                     });
                 let (across, up) = self.point(point);
-                return Where::Fan { about: pivot(about, |by| self.number(by.nm())), across, up };
+                return Where::Fan { about: pivot(say, about, |by| self.number(by.nm())), across, up };
             }
             (Arrangement::Steps { right, up, .. }, Some(first)) if layer.arrangement.count() > 1 => {
                 // From the edge that the layer is placed from, else from where the steps begin.
@@ -115,8 +117,8 @@ impl Teller<'_> {
                 if let (Some(tilt), Some(turn)) = (layer.tilt, first.turns.last()) {
                     let (across, up) = self.point(turn.about);
                     return Where::Turned {
-                        by: laying::turn(tilt.angle.hundredths()),
-                        about: pivot(tilt.about, |by| self.number(by.nm())),
+                        by: laying::turn(say, tilt.angle.hundredths()),
+                        about: pivot(say, tilt.about, |by| self.number(by.nm())),
                         across,
                         up,
                     };
@@ -167,37 +169,38 @@ impl Teller<'_> {
 
     /// How the copies lie to each other, and where corners of turned ones come.
     fn copies(&self, copies: &[ByHand]) -> Line {
+        let say = self.design.words();
         let layer = self.layer;
         let count = layer.arrangement.count();
         let mut line = match layer.arrangement {
             Arrangement::Steps { right, up, .. } if count > 1 => {
                 let ways = [
-                    (right, if right.nm() < 0 { "further to the left" } else { "further to the right" }),
-                    (up, if up.nm() < 0 { "lower" } else { "higher" }),
+                    (right, if right.nm() < 0 { Move::Left } else { Move::Right }),
+                    (up, if up.nm() < 0 { Move::Down } else { Move::Up }),
                 ];
-                let moves: Vec<(String, &str)> = ways
+                let moves: Vec<(String, Move)> = ways
                     .into_iter()
                     .filter(|(by, _)| !by.is_zero())
                     .map(|(by, way)| (self.number(by.nm().abs()), way))
                     .collect();
-                if moves.is_empty() { Line::new() } else { laying::steps(&moves) }
+                if moves.is_empty() { Line::new() } else { laying::steps(say, &moves) }
             }
             Arrangement::Triangle { rows, points_up, .. } => {
                 let mut rows: Vec<u32> = (1..=rows).collect();
                 if !points_up {
                     rows.reverse();
                 }
-                laying::triangle(&rows)
+                laying::triangle(say, &rows)
             }
-            Arrangement::Pinwheel { clockwise } => laying::pinwheel(clockwise, &self.number(self.block.width())),
+            Arrangement::Pinwheel { clockwise } => laying::pinwheel(say, clockwise, &self.number(self.block.width())),
             Arrangement::Fan { step, .. } if count > 1 => return self.fan(copies, count, step),
             _ => Line::new(),
         };
         let Some(tilt) = layer.tilt else { return line };
         let Some(first) = copies.first() else { return line };
         if layer.count() > 1 {
-            let by = laying::turn(tilt.angle.hundredths());
-            line = line.then(laying::turn_each(&by, &pivot(tilt.about, |by| self.number(by.nm()))));
+            let by = laying::turn(say, tilt.angle.hundredths());
+            line = line.sentence(laying::turn_each(say, &by, &pivot(say, tilt.about, |by| self.number(by.nm()))));
         }
         let corners: Vec<(String, Spot, Spot)> = self
             .corners(first)
@@ -207,16 +210,18 @@ impl Teller<'_> {
                 (name, across, up)
             })
             .collect();
-        line.then(laying::corners(layer.count() > 1, &corners))
+        line.sentence(laying::corners(say, layer.count() > 1, &corners))
     }
 
     /// The turn of each copy, and where the same corner of each comes.
     fn fan(&self, copies: &[ByHand], count: u32, step: Angle) -> Line {
+        let say = self.design.words();
         let copies = &copies[..copies.len().min(count as usize)];
         let Some(first) = copies.first() else { return Line::new() };
         let angle = first.turns.iter().fold(Angle::NONE, |angle, turn| angle.then(turn.angle));
-        let by = laying::turn(angle.hundredths());
-        let line = laying::fan((angle != Angle::NONE).then_some(by.as_str()), &laying::degrees(step.hundredths()));
+        let by = laying::turn(say, angle.hundredths());
+        let line =
+            laying::fan(say, (angle != Angle::NONE).then_some(by.as_str()), &laying::degrees(say, step.hundredths()));
         if copies.len() > MOST_CORNERS || !self.design.piece(self.layer.piece).is_plain() {
             return line;
         }
@@ -233,8 +238,8 @@ impl Teller<'_> {
                 (self.near(across), self.near(up))
             })
             .unzip::<String, String, Vec<String>, Vec<String>>();
-        let name = places::corner(corner);
-        line.then(laying::corners_of_each(&name, (Edge::Left.word(), &across), (Edge::Bottom.word(), &up)))
+        let name = places::corner(say, corner);
+        line.sentence(laying::corners_of_each(say, &name, (Edge::Left.word(), &across), (Edge::Bottom.word(), &up)))
     }
 
     fn near(&self, nm: i64) -> String {
@@ -244,6 +249,7 @@ impl Teller<'_> {
     /// Two points that a turned copy is laid by: corners at the ends of a long edge that are not the one it
     /// is turned about; of another shape, its highest point and the one furthest to the left.
     fn corners(&self, copy: &ByHand) -> Vec<(String, Point)> {
+        let say = self.design.words();
         if self.design.piece(self.layer.piece).is_plain() {
             let pair = if copy.rect.width() >= copy.rect.height() {
                 [Corner::UpperLeft, Corner::UpperRight]
@@ -255,12 +261,12 @@ impl Teller<'_> {
                 _ => None,
             };
             let pair = if fixed.is_some_and(|fixed| pair.contains(&fixed)) { pair.map(Corner::opposite) } else { pair };
-            return pair.map(|corner| (places::corner(corner), turned(copy, corner.of(copy.rect)))).to_vec();
+            return pair.map(|corner| (places::corner(say, corner), turned(copy, corner.of(copy.rect)))).to_vec();
         }
         let points = copy.outline.outer().iter().copied();
         let highest = points.clone().max_by_key(|point| (point.y, -point.x));
         let leftmost = points.min_by_key(|point| (point.x, point.y));
-        let named = [(places::highest(), highest), (places::leftmost(), leftmost)];
+        let named = [(places::highest(say), highest), (places::leftmost(say), leftmost)];
         named.into_iter().filter_map(|(name, point)| Some((name, point?))).collect()
     }
 
@@ -299,45 +305,50 @@ impl Teller<'_> {
     }
 
     fn spot(&self, along: Along, shift: i64, [low, high]: [Edge; 2]) -> Spot {
+        let say = self.design.words();
         let sideways = low == Edge::Left;
         let name = |layer: LayerId| self.design.layer(layer).name.clone();
-        let beside = |other: LayerId, gap: i64, word: &'static str| match gap {
+        let beside = |other: LayerId, gap: i64, way: Way| match gap {
             gap if gap < 0 => self.from(self.block, low),
-            0 => Spot::Beside(word, name(other), None),
-            gap => Spot::Beside(word, name(other), Some(self.number(gap))),
+            0 => Spot::Beside(way, name(other), None),
+            gap => Spot::Beside(way, name(other), Some(self.number(gap))),
         };
-        let off = |part: &'static str, of: String| {
+        let off = |part: String, of: String| {
             let way = match (sideways, shift < 0) {
-                (true, true) => "left of",
-                (true, false) => "right of",
-                (false, true) => "below",
-                (false, false) => "above",
+                (true, true) => Way::LeftOf,
+                (true, false) => Way::RightOf,
+                (false, true) => Way::Below,
+                (false, false) => Way::Above,
             };
             Spot::Off(part, self.number(shift.abs()), way, of)
         };
         match along {
             Along::Centre if shift == 0 => Spot::Middle,
             Along::Centre => {
-                off(places::MIDDLE, onto_named(self.design, self.layer.face, self.layer.onto).name.to_owned())
+                off(places::middle(say), onto_named(self.design, self.layer.face, self.layer.onto).name.into_owned())
             }
             Along::FromLow(_) => self.stated(low),
             Along::FromHigh(_) => self.stated(high),
-            Along::After(other, gap) => beside(other, gap.nm() + shift, if sideways { "right of" } else { "above" }),
-            Along::Before(other, gap) => beside(other, gap.nm() - shift, if sideways { "left of" } else { "below" }),
+            Along::After(other, gap) => {
+                beside(other, gap.nm() + shift, if sideways { Way::RightOf } else { Way::Above })
+            }
+            Along::Before(other, gap) => {
+                beside(other, gap.nm() - shift, if sideways { Way::LeftOf } else { Way::Below })
+            }
             Along::With(other, part) => {
                 let part = match part {
-                    Part::Low => places::edge_name(low),
-                    Part::Middle => places::MIDDLE,
-                    Part::High => places::edge_name(high),
+                    Part::Low => places::edge_name(say, low),
+                    Part::Middle => places::middle(say),
+                    Part::High => places::edge_name(say, high),
                 };
                 if shift == 0 { Spot::Level(part, name(other)) } else { off(part, name(other)) }
             }
             Along::Midway(..) if shift != 0 => self.from(self.block, low),
             Along::Midway(one, other) => {
                 let bound = |bound: Bound| match bound {
-                    Bound::Low => places::edge(low),
-                    Bound::High => places::edge(high),
-                    Bound::Layer(layer) => places::the(&name(layer)),
+                    Bound::Low => places::edge(say, low),
+                    Bound::High => places::edge(say, high),
+                    Bound::Layer(layer) => places::the(say, &name(layer)),
                 };
                 Spot::Midway(bound(one), bound(other), Box::new(self.from(self.block, low)))
             }
@@ -347,12 +358,12 @@ impl Teller<'_> {
 
 /// The point that something is turned about, in words; lengths are printed by `length`.
 #[must_use]
-pub fn pivot(about: Pivot, length: impl Fn(Length) -> String) -> String {
+pub fn pivot(say: &Words, about: Pivot, length: impl Fn(Length) -> String) -> String {
     match about {
-        Pivot::Middle => places::its_middle(),
-        Pivot::Corner(corner) => places::its_corner(corner),
-        Pivot::Edge(edge) => places::middle_of_its(edge),
-        Pivot::Point(left, bottom) => places::its_point(&length(left), &length(bottom)),
+        Pivot::Middle => places::its_middle(say),
+        Pivot::Corner(corner) => places::its_corner(say, corner),
+        Pivot::Edge(edge) => places::middle_of_its(say, edge),
+        Pivot::Point(left, bottom) => places::its_point(say, &length(left), &length(bottom)),
     }
 }
 
@@ -364,12 +375,14 @@ fn turned(copy: &ByHand, point: Point) -> Point {
 /// How far a layer that was cut too long reaches past what it is trimmed to; of a turned one only that it
 /// does.
 fn reach(design: &Design, layout: &Layout, id: LayerId, target: Onto) -> Line {
+    let say = design.words();
     let placed = layout.placed(id);
-    let name = onto_named(design, design.layer(id).face, target).name;
+    let named = onto_named(design, design.layer(id).face, target);
+    let name = named.name.as_ref();
     let several = design.layer(id).count() > 1;
     if !placed.is_straight() {
         let reaches = placed.laid.iter().any(|laid| laid.shown.area2() < laid.outline.area2());
-        return if reaches { laying::reaches_past(name, None, several) } else { Line::new() };
+        return if reaches { laying::reaches_past(say, name, None, several) } else { Line::new() };
     }
     let past = Edge::ALL
         .iter()
@@ -377,5 +390,5 @@ fn reach(design: &Design, layout: &Layout, id: LayerId, target: Onto) -> Line {
         .filter(|past| *past > 0);
     let Some(least) = past.min() else { return Line::new() };
     let by = Length::of(least, design.units).number(design.units);
-    laying::reaches_past(name, Some(&by), several)
+    laying::reaches_past(say, name, Some(&by), several)
 }

@@ -3,6 +3,8 @@
 //! Takes values of the stages, gives [`Line`]s through the catalogue in `words`. Must never hold a
 //! word of any language itself.
 
+use std::borrow::Cow;
+
 use super::deal::{Deal, deals};
 use super::model::{Action, Step};
 use super::sequence::{by_themselves, shared_rectangles};
@@ -16,10 +18,10 @@ use crate::design::model::{
 use crate::geometry::Edge;
 use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
-use crate::words::Line;
-use crate::words::english::cutting::{self, Alike, Edges, Given, Taken};
-use crate::words::english::making::{self, Named};
-use crate::words::english::places;
+use crate::words::cutting::{self, Alike, Edges, Given, Taken};
+use crate::words::making::{self, Named};
+use crate::words::places::{self, Side};
+use crate::words::{Line, Words};
 
 /// A cut row as it is printed.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -54,6 +56,7 @@ pub struct ToldStep {
 /// Words for a row of cuts.
 #[must_use]
 pub fn row(design: &Design, plan: &CutPlan, sheet: &SheetPlan, row: &CutRow) -> Told {
+    let say = design.words();
     let units = design.units;
     let measure = row.measure.number(units);
     let lots = lots(sheet, row, units);
@@ -79,9 +82,9 @@ pub fn row(design: &Design, plan: &CutPlan, sheet: &SheetPlan, row: &CutRow) -> 
     let last = row.n + row.cuts.max(1) - 1;
     Told {
         cuts: if last == row.n { row.n.to_string() } else { format!("{}-{last}", row.n) },
-        line: cutting::row(row.from, taken, &gives),
-        whole: cutting::whole_row(row.from, taken, &whole_measure, &gives),
-        measure,
+        line: cutting::row(say, row.from, taken, &gives),
+        whole: cutting::whole_row(say, row.from, taken, &whole_measure, &gives),
+        measure: say.measured(&measure),
     }
 }
 
@@ -188,12 +191,13 @@ fn leftover_number(plan: &CutPlan, sheet: &SheetPlan, part: PartId) -> u32 {
 /// What stands beside a sheet's name: how many, which size, which way its pattern runs.
 #[must_use]
 pub fn sheet_note(design: &Design, sheet: &SheetPlan) -> Line {
+    let say = design.words();
     let paper = design.paper(sheet.paper);
     let size = paper.sheets[sheet.kind].size;
     let text = format!("{} {}", size.numbers(design.units), design.units.sign());
     let count = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
     let source = paper.kept_from.map(|source| design.paper(source).name.as_str());
-    cutting::sheet_note(count, &text, pattern_word(paper.pattern), source, !sheet.cuts.is_empty())
+    cutting::sheet_note(say, count, &text, pattern_word(paper.pattern), source, !sheet.cuts.is_empty())
 }
 
 /// The smallest sheet that a sheet's rows still serve, as the paper's sheets are stated: an edge
@@ -218,27 +222,28 @@ fn strip_beside(design: &Design, sheet: &SheetPlan) -> Option<EdgeStrip> {
 /// What is said of the smallest sheet that will do.
 #[must_use]
 pub fn slack(design: &Design, sheet: &SheetPlan, sheets: u32) -> Line {
+    let say = design.words();
     if sheet.kept {
         return Line::new();
     }
     let least = least_size(design, sheet);
     if least == design.paper(sheet.paper).sheets[sheet.kind].size {
-        return cutting::full_size(sheets);
+        return cutting::full_size(say, sheets);
     }
     let text = format!("{} {}", least.numbers(design.units), design.units.sign());
-    cutting::works_down_to(&text, strip_beside(design, sheet).is_some())
+    cutting::works_down_to(say, &text, strip_beside(design, sheet).is_some())
 }
 
 /// How another way to cut a sheet differs from the plan's.
 #[must_use]
-pub fn differs(differs: &Differs) -> String {
+pub fn differs(say: &Words, differs: &Differs) -> String {
     let edges = |measured: Measured| match measured {
         Measured::AsPlanned => Edges::Same,
         Measured::Opposite => Edges::Opposite,
         Measured::InTurn => Edges::InTurn,
     };
     let parts = differs.parts.map(|parts| (parts.first_cut, parts.lying));
-    cutting::differs(edges(differs.lay.across), edges(differs.lay.up), parts)
+    cutting::differs(say, edges(differs.lay.across), edges(differs.lay.up), parts)
 }
 
 /// The catalogue's word for a pattern's direction.
@@ -276,19 +281,20 @@ fn cut(design: &Design, piece: PieceId) -> u32 {
 /// Words for a step; cutting steps are told row by row with [`row`] instead.
 #[must_use]
 pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
+    let say = design.words();
     let mut caution = None;
     let line = match &step.action {
         Action::Cut { .. } => {
-            caution = Some(making::fingers());
+            caution = Some(making::fingers(say));
             Line::new()
         }
         Action::Stamp { piece } => {
             let what = design.piece(*piece).stamp().map_or("", |stamp| stamp.value.as_str());
-            making::stamp(named(design, *piece), what)
+            making::stamp(say, &named(design, *piece), what)
         }
         Action::Print { piece } => {
             let what = design.piece(*piece).greeting.as_ref().map_or("", |words| words.words.value.as_str());
-            making::print(named(design, *piece), what)
+            making::print(say, &named(design, *piece), what)
         }
         Action::Finish { piece, shared } => {
             let (line, care) = finishing::finish(design, *piece, *shared, step.times);
@@ -296,19 +302,19 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
             line
         }
         Action::ScoreAndFold { piece } => score(design, *piece),
-        Action::Sort => making::sort(step.times, &named_counts(design, &step.checkpoint)),
-        Action::Glue { layer, .. } => from_roll(design, *layer).then(laying::glue(design, layout, *layer)),
+        Action::Sort => making::sort(say, step.times, &named_counts(design, &step.checkpoint)),
+        Action::Glue { layer, .. } => from_roll(design, *layer).sentence(laying::glue(design, layout, *layer)),
         Action::Trim { layer, loose } => {
-            caution = Some(making::fingers());
+            caution = Some(making::fingers(say));
             let own = design.layer(*layer);
             let to = own.trim_flush.map_or(Onto::Card, |to| to.value);
-            making::trim(layer_named(design, *layer), onto_named(design, own.face, to), *loose)
+            making::trim(say, &layer_named(design, *layer), &onto_named(design, own.face, to), *loose)
         }
         Action::Decorate { note } => Line::plain(design.notes[*note].text.value.clone()),
     };
     let checkpoint = match (&step.work, step.checkpoint.as_slice()) {
         (Work::Units, [(piece, count)]) => {
-            Some(making::now_put_together(*count, &design.piece(*piece).name, design.ring(*piece)))
+            Some(making::now_put_together(say, *count, &design.piece(*piece).name, design.ring(*piece)))
         }
         _ => None,
     };
@@ -317,7 +323,7 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
         line,
         caution,
         notes: step.notes.iter().map(|note| Line::plain(design.notes[*note].text.value.clone())).collect(),
-        times: making::times(step.times),
+        times: making::times(say, step.times),
         checkpoint,
     }
 }
@@ -326,24 +332,26 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
 /// pieces are named behind it.
 #[must_use]
 pub fn all_cut(design: &Design, plan: &CutPlan) -> Line {
+    let say = design.words();
     let counts: Vec<(PieceId, u32)> =
         design.piece_ids().map(|piece| (piece, cut(design, piece))).filter(|(_, count)| *count > 0).collect();
-    let line = making::now_have(&cut_counts(design, &counts));
+    let line = making::now_have(say, &cut_counts(design, &counts));
     let all: Vec<usize> = (0..plan.sheets.len()).collect();
     let spares = plan.spares_after(design, &all);
-    if spares.is_empty() { line } else { line.text(" ").then(cutting::to_spare(&cut_counts(design, &spares))) }
+    if spares.is_empty() { line } else { line.sentence(cutting::to_spare(say, &cut_counts(design, &spares))) }
 }
 
 /// One line a version for the piles, where versions differ; then how the sheets of a pad are dealt.
 #[must_use]
 pub fn piles(design: &Design, plan: &CutPlan) -> Vec<Line> {
+    let say = design.words();
     let versions = design.versions.iter().filter(|version| !version.papers.is_empty()).map(|version| {
         let papers: Vec<(String, String)> = version
             .papers
             .iter()
             .map(|(piece, paper)| (design.piece(*piece).name.clone(), design.paper(*paper).name.clone()))
             .collect();
-        making::pile(&version.name, version.cards, &papers)
+        making::pile(say, &version.name, version.cards, &papers)
     });
     versions.chain(deals(design, plan).iter().flat_map(|deal| dealt(design, deal))).collect()
 }
@@ -351,12 +359,14 @@ pub fn piles(design: &Design, plan: &CutPlan) -> Vec<Line> {
 /// What to do while the sheets of a pad are cut, so that its pieces can be dealt.
 #[must_use]
 pub fn before_a_pad(design: &Design, plan: &CutPlan, papers: &[PaperId]) -> Vec<Line> {
+    let say = design.words();
     let dealt = deals(design, plan).into_iter().filter(|deal| papers.contains(&deal.paper));
-    dealt.map(|deal| making::number_the_sheets(&design.paper(deal.paper).name, deal.sheets)).collect()
+    dealt.map(|deal| making::number_the_sheets(say, &design.paper(deal.paper).name, deal.sheets)).collect()
 }
 
 /// How the pieces of a pad go round the piles.
 fn dealt(design: &Design, deal: &Deal) -> Vec<Line> {
+    let say = design.words();
     let pad = &design.paper(deal.paper).name;
     let pile = |card: &[(PieceId, u32)]| {
         let mut pieces: Vec<(String, Vec<u32>)> = Vec::new();
@@ -369,12 +379,12 @@ fn dealt(design: &Design, deal: &Deal) -> Vec<Line> {
         }
         pieces
     };
-    let mut lines = vec![making::deal_by_number(pad)];
+    let mut lines = vec![making::deal_by_number(say, pad)];
     if deal.onward {
-        lines.extend(deal.cards.first().map(|card| making::dealt_onward(&pile(card), deal.sheets)));
+        lines.extend(deal.cards.first().map(|card| making::dealt_onward(say, &pile(card), deal.sheets)));
     } else {
         let own = deal.cards.iter().enumerate().filter(|(_, card)| !card.is_empty());
-        lines.extend(own.map(|(number, card)| making::dealt(number + 1, &pile(card))));
+        lines.extend(own.map(|(number, card)| making::dealt(say, number + 1, &pile(card))));
     }
     lines
 }
@@ -394,12 +404,12 @@ pub fn loose_notes(design: &Design, steps: &super::model::Steps) -> Vec<Line> {
 }
 
 pub(super) fn named(design: &Design, piece: PieceId) -> Named<'_> {
-    Named { name: &design.piece(piece).name, ring: Some(design.ring(piece)) }
+    Named { name: Cow::Borrowed(&design.piece(piece).name), ring: Some(design.ring(piece)) }
 }
 
 pub(super) fn layer_named(design: &Design, layer: LayerId) -> Named<'_> {
     let layer = design.layer(layer);
-    Named { name: &layer.name, ring: Some(design.ring(layer.piece)) }
+    Named { name: Cow::Borrowed(&layer.name), ring: Some(design.ring(layer.piece)) }
 }
 
 /// What a layer lies on; the card is told as the side of it.
@@ -409,46 +419,49 @@ pub(super) fn onto_named(design: &Design, face: Face, onto: Onto) -> Named<'_> {
     }
     match (&design.card, face) {
         (Some(card), Face::Front) => named(design, card.base),
-        (None, Face::Front) => Named { name: "card", ring: None },
-        (_, face) => Named { name: side(design, face), ring: None },
+        (None, Face::Front) => Named { name: places::card(design.words()).into(), ring: None },
+        (_, face) => Named { name: side(design.words(), design, face).into(), ring: None },
     }
 }
 
 /// A side of the card or its envelope by name.
 #[must_use]
-pub fn side(design: &Design, face: Face) -> &'static str {
+pub fn side(say: &Words, design: &Design, face: Face) -> String {
     let fold = design.card.as_ref().map_or(Fold::None, |card| card.fold);
-    match face {
-        Face::Front => places::FRONT,
-        Face::Back => places::BACK,
-        Face::EnvelopeFront => places::ENVELOPE_FRONT,
-        Face::EnvelopeFlap => places::ENVELOPE_FLAP,
-        Face::Inside(None) => places::INSIDE,
+    let side = match face {
+        Face::Front => Side::Front,
+        Face::Back => Side::Back,
+        Face::EnvelopeFront => Side::EnvelopeFront,
+        Face::EnvelopeFlap => Side::EnvelopeFlap,
+        Face::Inside(None) => Side::Inside,
         Face::Inside(Some(panel)) => {
-            let of = |names: &[&'static str]| names.get(panel as usize).copied().unwrap_or(places::INSIDE);
+            let of = |sides: &[Side]| sides.get(panel as usize).copied().unwrap_or(Side::Inside);
             match fold {
-                Fold::Side => of(&places::SIDE_PANELS),
-                Fold::Top => of(&places::TOP_PANELS),
-                Fold::Gate => of(&places::GATE_PANELS),
-                Fold::Accordion { .. } => places::panel(panel),
-                Fold::None => places::INSIDE,
+                Fold::Side => of(&[Side::Left, Side::Right]),
+                Fold::Top => of(&[Side::Upper, Side::Lower]),
+                Fold::Gate => of(&[Side::Left, Side::Middle, Side::Right]),
+                Fold::Accordion { .. } => Side::Panel(panel.saturating_add(1)),
+                Fold::None => Side::Inside,
             }
         }
-    }
+    };
+    places::side(say, side)
 }
 
 /// What is cut from a roll before it is laid.
 fn from_roll(design: &Design, layer: LayerId) -> Line {
+    let say = design.words();
     let layer = design.layer(layer);
     match design.piece(layer.piece).kind {
         PieceKind::Decoration { roll: Some(length), .. } => {
-            making::from_roll(layer.count(), &length.number(design.units))
+            making::from_roll(say, layer.count(), &length.number(design.units))
         }
         _ => Line::new(),
     }
 }
 
 fn score(design: &Design, piece: PieceId) -> Line {
+    let say = design.words();
     let Some(card) = &design.card else { return Line::new() };
     let number = |nm: i64| Length::of(nm, design.units).number(design.units);
     let scores = card.fold.scores(card.size);
@@ -456,16 +469,16 @@ fn score(design: &Design, piece: PieceId) -> Line {
     match (card.fold, scores.as_slice()) {
         (Fold::Gate, [left, right]) => {
             let width = card.fold.flat(card.size).width.nm();
-            making::score_gate(name, &number(left.at), &number(width - right.at))
+            making::score_gate(say, &name, &number(left.at), &number(width - right.at))
         }
         (Fold::Accordion { .. }, scores) => {
             let scores: Vec<(String, bool)> = scores.iter().map(|score| (number(score.at), score.mountain)).collect();
-            making::score_accordion(name, &scores)
+            making::score_accordion(say, &name, &scores)
         }
         (fold, scores) => {
             let edge = if fold == Fold::Top { Edge::Top } else { Edge::Left };
             let at = scores.first().map_or(0, |score| score.at);
-            making::score(name, edge.word(), &number(at), edge.word())
+            making::score(say, &name, edge.word(), &number(at), edge.word())
         }
     }
 }

@@ -13,8 +13,7 @@ use crate::length::Units;
 use crate::pipeline;
 use crate::project::Project;
 use crate::source::Source;
-use crate::words::Line;
-use crate::words::english::{self, cutting};
+use crate::words::{Line, Words, cutting, english};
 use serde_json::Map;
 use std::fmt::Write as _;
 use std::io::Write;
@@ -92,17 +91,19 @@ pub(super) fn no_edition(source: &Source, units: Option<Units>) -> Failure {
 /// The plan as text that stands without a picture.
 fn readable(project: &Project) -> String {
     let (design, plan) = (&project.design, &project.plan);
-    let mut text =
-        format!("{}\n", cutting::plan_title(&design.title.value, design.cards.value, project.units().sign()));
+    let mut text = format!(
+        "{}\n",
+        cutting::plan_title(Words::english(), &design.title.value, design.cards.value, project.units().sign())
+    );
     for index in 0..plan.sheets.len() {
         sheet_text(&mut text, design, plan, index, None);
     }
     let sheets = u32::try_from(plan.sheets_used()).unwrap_or(u32::MAX);
     let diagrams = u32::try_from(plan.diagrams()).unwrap_or(u32::MAX);
-    let _ = write!(text, "\n{}\n", cutting::totals(plan.cuts(), sheets, diagrams));
+    let _ = write!(text, "\n{}\n", cutting::totals(Words::english(), plan.cuts(), sheets, diagrams));
     for missing in &plan.missing {
         let name = &design.piece(missing.piece).name;
-        let line = cutting::missing(missing.count, name, &design.paper(missing.paper).name);
+        let line = cutting::missing(Words::english(), missing.count, name, &design.paper(missing.paper).name);
         let _ = writeln!(text, "{line}");
     }
     let aims = &plan.aims;
@@ -114,7 +115,7 @@ fn readable(project: &Project) -> String {
         (aims.changes, cutting::Aimed::Changes),
     ] {
         let Aim { found, bound, proven } = aim;
-        let _ = writeln!(text, "  {}", cutting::aim(word, found, bound, proven));
+        let _ = writeln!(text, "  {}", cutting::aim(Words::english(), word, found, bound, proven));
     }
     let Aim { bound, proven, .. } = aims.leftover;
     let largest = plan.largest_leftover().map(|left| left.size);
@@ -124,7 +125,7 @@ fn readable(project: &Project) -> String {
         Units::Inch => format!("{} sq in", bound.div_ceil(UM2_PER_SQUARE_INCH)),
         Units::Metric => format!("{} cm\u{b2}", bound.div_ceil(UM2_PER_SQUARE_CM)),
     };
-    let _ = writeln!(text, "  {}", cutting::largest_leftover(largest.as_deref(), &bound, proven));
+    let _ = writeln!(text, "  {}", cutting::largest_leftover(Words::english(), largest.as_deref(), &bound, proven));
     text
 }
 
@@ -147,20 +148,25 @@ fn other_ways_text(project: &Project, others: &[Alternative], asked: usize) -> S
     let mut text = String::new();
     let all = u32::try_from(others.len()).unwrap_or(u32::MAX);
     for (number, other) in (1..).zip(others) {
-        let _ = write!(text, "\n{}\n", cutting::another_way(number, all));
+        let _ = write!(text, "\n{}\n", cutting::another_way(Words::english(), number, all));
         for (index, differs) in other.differs.iter().enumerate() {
             match differs {
                 Some(differs) => {
-                    sheet_text(&mut text, design, &other.plan, index, Some(&tell::differs(differs)));
+                    sheet_text(&mut text, design, &other.plan, index, Some(&tell::differs(Words::english(), differs)));
                 }
                 None => {
-                    let _ = write!(text, "\n{}: {}\n", sheet_title(design, &other.plan, index), cutting::AS_BEFORE);
+                    let _ = write!(
+                        text,
+                        "\n{}: {}\n",
+                        sheet_title(design, &other.plan, index),
+                        cutting::as_before(Words::english())
+                    );
                 }
             }
         }
     }
     if others.len() < asked {
-        let _ = write!(text, "\n{}\n", cutting::no_more_ways(all));
+        let _ = write!(text, "\n{}\n", cutting::no_more_ways(Words::english(), all));
     }
     text
 }
@@ -169,7 +175,8 @@ fn other_ways_text(project: &Project, others: &[Alternative], asked: usize) -> S
 fn sheet_title(design: &Design, plan: &CutPlan, index: usize) -> String {
     let sheet = &plan.sheets[index];
     let alone = plan.sheets.iter().filter(|other| other.paper == sheet.paper).count() == 1;
-    let numbers = if alone { String::new() } else { format!(" ({})", cutting::sheet_numbers(&sheet.numbers)) };
+    let numbers =
+        if alone { String::new() } else { format!(" ({})", cutting::sheet_numbers(Words::english(), &sheet.numbers)) };
     format!("{}{numbers}", english::capital(&design.paper(sheet.paper).name))
 }
 
@@ -188,10 +195,10 @@ fn sheet_text(text: &mut String, design: &Design, plan: &CutPlan, index: usize, 
     let sheets = u32::try_from(sheet.numbers.len()).unwrap_or(u32::MAX);
     let totals: Vec<_> = sheet.pieces().into_iter().map(|(piece, count)| (piece, count * sheets)).collect();
     let pieces = tell::cut_counts(design, &totals);
-    let mut have = cutting::you_have(sheets, sheet.kept, &pieces);
+    let mut have = cutting::you_have(Words::english(), sheets, sheet.kept, &pieces);
     let spares = plan.spares_after(design, &[index]);
     if !spares.is_empty() {
-        have = have.text(" ").then(cutting::to_spare(&tell::cut_counts(design, &spares)));
+        have = have.text(" ").then(cutting::to_spare(Words::english(), &tell::cut_counts(design, &spares)));
     }
     wrap(text, "", &have.to_plain());
     let left = plan.leftovers();
@@ -200,11 +207,11 @@ fn sheet_text(text: &mut String, design: &Design, plan: &CutPlan, index: usize, 
         .filter(|left| left.sheet == index && left.number > 0)
         .map(|left| {
             let count = u32::try_from(left.parts.len()).unwrap_or(u32::MAX);
-            cutting::leftover(left.number, &left.size.numbers(design.units), count)
+            cutting::leftover(Words::english(), left.number, &left.size.numbers(design.units), count)
         })
         .collect();
     if !over.is_empty() {
-        wrap(text, "", &cutting::left_over(over).to_plain());
+        wrap(text, "", &cutting::left_over(Words::english(), over).to_plain());
     }
     let slack = tell::slack(design, sheet, sheets);
     if !slack.is_empty() {

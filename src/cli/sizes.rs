@@ -13,7 +13,8 @@ use crate::diagnostic::Severity;
 use crate::length::{Length, Units};
 use crate::pipeline;
 use crate::source::Source;
-use crate::words::english::{sizes as words, stock};
+use crate::words::english::sizes as words;
+use crate::words::{Words, stock};
 use serde_json::{Map, Value, json};
 use std::io::Write;
 
@@ -70,6 +71,7 @@ fn name_of(design: &Design, what: Resized) -> &str {
 }
 
 fn text(design: &Design, table: &SizeTable, short: &[PaperId]) -> String {
+    let say = Words::english();
     let sides = match table.ways {
         Ways::Both => words::Sides::Both,
         Ways::Width => words::Sides::Width,
@@ -80,7 +82,7 @@ fn text(design: &Design, table: &SizeTable, short: &[PaperId]) -> String {
     let mut lines = vec![words::title(&design.title.value, name, &step, sides)];
     let follow: Vec<String> = table.follow.iter().map(|piece| design.piece(*piece).name.clone()).collect();
     lines.extend(Some(words::follow(&follow)).filter(|line| !line.is_empty()));
-    lines.push(words::rows(stock::units_word(design.units == Units::Inch)));
+    lines.push(words::rows(&stock::units_word(say, design.units)));
     lines.push(String::new());
     let cells: Vec<[String; 7]> = std::iter::once(words::HEADS.map(str::to_owned))
         .chain(table.rows.iter().map(|row| cells(design, row)))

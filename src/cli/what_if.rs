@@ -14,7 +14,7 @@ use crate::diagnostic::{Finding, Label, Severity};
 use crate::pipeline;
 use crate::project::{Other, Project};
 use crate::source::{Source, Span};
-use crate::words::english::{cutting, stock};
+use crate::words::{Words, cutting, stock};
 use serde_json::{Map, Value, json};
 use std::fmt::Write as _;
 
@@ -77,6 +77,7 @@ pub(super) fn run(arguments: &Cuts, opened: &open::Opened) -> Result<Result<Chan
 
 /// The design with the sheets said, and a sentence for each; none where a text has a fault.
 fn with_papers(said: &[String], design: &Design, behind: usize) -> Option<(Design, Vec<Argument>, Vec<String>)> {
+    let say = Words::english();
     let mut changed = design.clone();
     let (mut texts, mut lead, mut from) = (Vec::new(), Vec::new(), behind);
     let mut sound = true;
@@ -108,10 +109,10 @@ fn with_papers(said: &[String], design: &Design, behind: usize) -> Option<(Desig
                     ..sheets.clone()
                 };
                 let paper = &design.papers[said.paper.0];
-                lead.push(stock::instead(&paper.name, &sheets_words(&said.sheets), &sheets_words(&paper.sheets)));
+                lead.push(stock::instead(say, &paper.name, &sheets_words(&said.sheets), &sheets_words(&paper.sheets)));
                 match paper.edge_strip {
                     Some(strip) if said.edge_strip => {
-                        lead.push(stock::keeps_its_strip(&strip.width.to_string(), strip.edge.word()));
+                        lead.push(stock::keeps_its_strip(say, &strip.width.to_string(), strip.edge));
                     }
                     _ => changed.papers[said.paper.0].edge_strip = None,
                 }
@@ -128,21 +129,26 @@ fn with_papers(said: &[String], design: &Design, behind: usize) -> Option<(Desig
 /// The plans of other sheets, each under its own heading, with only that paper's sheets. `sheet` writes
 /// one sheet of a plan.
 pub(super) fn other_sheets(project: &Project, sheet: impl Fn(&mut String, &Design, &CutPlan, usize)) -> String {
+    let say = Words::english();
     let mut text = String::new();
     for other in &project.others {
         let plan = other.own_plan();
         let paper = other.design.paper(other.paper);
-        let _ = write!(text, "\n{}\n", stock::cut_from(&paper.name, &sheets_words(&paper.sheets)));
+        let _ = write!(text, "\n{}\n", stock::cut_from(say, &paper.name, &sheets_words(&paper.sheets)));
         for index in 0..plan.sheets.len() {
             sheet(&mut text, &other.design, &plan, index);
         }
-        let _ = write!(text, "\n{}\n", cutting::totals(plan.cuts(), small(plan.sheets_used()), small(plan.diagrams())));
+        let _ = write!(
+            text,
+            "\n{}\n",
+            cutting::totals(say, plan.cuts(), small(plan.sheets_used()), small(plan.diagrams()))
+        );
         for missing in &plan.missing {
             let name = &other.design.piece(missing.piece).name;
-            let _ = writeln!(text, "{}", cutting::missing(missing.count, name, &paper.name));
+            let _ = writeln!(text, "{}", cutting::missing(say, missing.count, name, &paper.name));
         }
         if let (false, Some(most)) = (plan.missing.is_empty(), plan.most) {
-            let _ = writeln!(text, "{}", stock::other_gives(most, project.design.cards.value));
+            let _ = writeln!(text, "{}", stock::other_gives(say, most, project.design.cards.value));
         }
     }
     text
@@ -173,7 +179,8 @@ fn small(count: usize) -> u32 {
 
 /// `1 of 12 x 12 in and 2 of letter`.
 fn sheets_words(sheets: &[Sheets]) -> String {
-    stock::sheets(&sheets.iter().map(Sheets::count_and_name).collect::<Vec<_>>())
+    let say = Words::english();
+    stock::sheets(say, &sheets.iter().map(Sheets::count_and_name).collect::<Vec<_>>())
 }
 
 /// What `--most` found, in words and for JSON.
@@ -184,11 +191,12 @@ fn tell(
     lead: &mut Vec<String>,
     json: &mut Map<String, Value>,
 ) {
+    let say = Words::english();
     let named = design.versions.iter().filter(|version| !version.name.is_empty());
     let versions: Vec<(u32, String)> = named.map(|version| (version.cards, version.name.clone())).collect();
     let papers: Vec<String> = short.iter().map(|paper| design.paper(*paper).name.clone()).collect();
-    lead.push(stock::most(most.found, most.bound, &versions, asked));
-    let runs_out = stock::runs_out(&papers, most.proven());
+    lead.push(stock::most(say, most.found, most.bound, &versions, asked));
+    let runs_out = stock::runs_out(say, &papers, most.proven());
     if !runs_out.is_empty() {
         lead.push(runs_out);
     }

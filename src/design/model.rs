@@ -14,6 +14,7 @@ use crate::geometry::{Angle, Corner, Edge, Mirror, Rect};
 use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
+use crate::words::{Language, Words};
 pub use imprint::{Accents, Imprint, Photo, Web};
 pub use languages::Untold;
 pub use papers::{

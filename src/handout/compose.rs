@@ -21,12 +21,13 @@ use crate::design::variants::{Form, Page, Wanted};
 use crate::drawing::style;
 use crate::length::{Length, Units};
 use crate::project::Project;
-use crate::words::english::{pages as words, variants};
+use crate::words::{Words, pages as words, variants};
 
 pub(super) use imprint::stored;
 
 /// Everything on the pages of a project's handout.
 pub(super) fn compose(project: &Project, wanted: Wanted, told: &Told) -> HandoutData {
+    let say = project.words();
     let design = &project.design;
     let month = month_of(design);
     let title = design.title.value.clone();
@@ -37,8 +38,8 @@ pub(super) fn compose(project: &Project, wanted: Wanted, told: &Told) -> Handout
         paper: wanted.page.unwrap_or(Page::usual(design.units)).word(),
         zoom: pictures::print(wanted).tenths(),
         fills: wanted.fills,
-        lang: words::LANG,
-        file_title: titled(words::file_title(&title, month.as_deref()), wanted.form),
+        lang: words::lang(say),
+        file_title: titled(say, words::file_title(say, &title, month.as_deref()), wanted.form),
         author: designer.iter().cloned().collect(),
         style: style::table(wanted.fills, design.accents()),
         accents: imprint::accents(design),
@@ -46,14 +47,14 @@ pub(super) fn compose(project: &Project, wanted: Wanted, told: &Told) -> Handout
         footer: Footer {
             left: designer.unwrap_or_default(),
             title,
-            rest: words::footer_rest(month.as_deref(), design.units),
-            page: words::PAGE,
-            of: words::OF,
+            rest: words::footer_rest(say, month.as_deref(), design.units),
+            page: words::page(say),
+            of: words::of(say),
         },
         draft: told.draft.then(|| Draft {
-            mark: words::DRAFT,
-            heading: words::FINDINGS,
-            lead: said(&words::findings_lead(told.findings.is_empty())),
+            mark: words::draft(say),
+            heading: words::findings(say),
+            lead: said(&words::findings_lead(say, told.findings.is_empty())),
             lines: told.findings.clone(),
         }),
         front: None,
@@ -88,20 +89,21 @@ pub(super) fn compose(project: &Project, wanted: Wanted, told: &Told) -> Handout
 }
 
 /// The file's title with what it is for.
-fn titled(title: String, form: Form) -> String {
+fn titled(say: &Words, title: String, form: Form) -> String {
     match form {
         Form::Handout => title,
-        Form::Leaf => variants::leaf_title(&title),
-        Form::TryOut => variants::try_out_title(&title),
-        Form::DesignersCopy => variants::copy_title(&title),
+        Form::Leaf => variants::leaf_title(say, &title),
+        Form::TryOut => variants::try_out_title(say, &title),
+        Form::DesignersCopy => variants::copy_title(say, &title),
     }
 }
 
 fn swatch(project: &Project, wanted: Wanted) -> SwatchPage {
+    let say = project.words();
     let design = &project.design;
     let outline = |version, large| {
         let scene = pictures::outline(project, large, wanted)?;
-        Some(Figure { caption: said(&words::outline_caption(&design.version(version).name)), scene })
+        Some(Figure { caption: said(&words::outline_caption(say, &design.version(version).name)), scene })
     };
     // Up to two versions: one large outline to work on, two small ones to try. More: one each.
     let ids: Vec<_> = design.version_ids().collect();
@@ -114,17 +116,18 @@ fn swatch(project: &Project, wanted: Wanted) -> SwatchPage {
     let bought = design.papers.iter().filter(|paper| paper.kept_from.is_none());
     SwatchPage {
         across: if wanted.large { 2 } else { front::across(design) },
-        title: words::SWATCH,
-        lead: said(&words::swatch_lead()),
+        title: words::swatch(say),
+        lead: said(&words::swatch_lead(say)),
         cards: outlines.into_iter().filter_map(|(version, large)| outline(version, large)).collect(),
-        papers_title: words::MY_PAPERS,
-        papers: bought.map(|paper| Scrap { label: said(&words::for_paper(&paper.name)) }).collect(),
+        papers_title: words::my_papers(say),
+        papers: bought.map(|paper| Scrap { label: said(&words::for_paper(say, &paper.name)) }).collect(),
     }
 }
 
 /// "November 2026".
 fn month_of(design: &Design) -> Option<String> {
-    design.month.map(|month| words::month(month.value.year, month.value.month))
+    let say = design.words();
+    design.month.map(|month| words::month(say, month.value.year, month.value.month))
 }
 
 /// A length with its unit, in the project's system.
@@ -133,11 +136,11 @@ fn with_unit(length: Length, units: Units) -> String {
 }
 
 /// The catalogue's words for a pattern's direction.
-const fn pattern_words(pattern: Pattern) -> Option<&'static str> {
+fn pattern_words(say: &Words, pattern: Pattern) -> Option<String> {
     match pattern {
         Pattern::Any => None,
-        Pattern::TwoWay => Some(words::TWO_WAY),
-        Pattern::OneWay => Some(words::ONE_WAY),
+        Pattern::TwoWay => Some(words::two_way(say)),
+        Pattern::OneWay => Some(words::one_way(say)),
     }
 }
 

@@ -60,7 +60,7 @@ pub struct HandoutData {
     /// Whether hatches and other filled areas are printed.
     pub fills: bool,
     /// Language tag.
-    pub lang: &'static str,
+    pub lang: String,
     /// Title of the file.
     pub file_title: String,
     /// Who gives it away; none where the design does not say.
@@ -217,7 +217,7 @@ pub struct ImprintData {
     /// The logo.
     pub logo: Option<StoredPicture>,
     /// Title over the terms, or over the address alone.
-    pub title: &'static str,
+    pub title: String,
     /// Terms of use.
     pub terms: Option<Said>,
     /// Web address.
@@ -265,18 +265,18 @@ pub struct Footer {
     /// Behind the title: month and units.
     pub rest: String,
     /// The word before the page number.
-    pub page: &'static str,
+    pub page: String,
     /// The word before the number of pages.
-    pub of: &'static str,
+    pub of: String,
 }
 
 /// What makes a draft one.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Draft {
     /// The word on every page.
-    pub mark: &'static str,
+    pub mark: String,
     /// Title of the last page.
-    pub heading: &'static str,
+    pub heading: String,
     /// Beside it.
     pub lead: Said,
     /// The findings, as plain text.
@@ -338,7 +338,7 @@ pub struct FrontPage {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct SidePages {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What is shown.
     pub lead: Said,
     /// One figure a side.
@@ -349,7 +349,7 @@ pub struct SidePages {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct CutList {
     /// Its title.
-    pub title: &'static str,
+    pub title: String,
     /// What its numbers are.
     pub note: Said,
     /// How many papers stand side by side: 3 or 4.
@@ -392,7 +392,7 @@ pub struct PieceRow {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct CuttingPages {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What flags and rings mean.
     pub lead: Said,
     /// Before the first cut.
@@ -425,7 +425,7 @@ pub struct CutPanel {
     /// Said before the rows.
     pub before: Vec<Said>,
     /// Column heads.
-    pub heads: [&'static str; 3],
+    pub heads: [String; 3],
     /// One row a measure.
     pub rows: Vec<CutLine>,
     /// Before the boxes to tick.
@@ -453,7 +453,7 @@ pub struct CutLine {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct MakingPages {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// How pictures are drawn, how to work in batches.
     pub lead: Said,
     /// What a cut and a fold look like, where something is folded.
@@ -472,7 +472,7 @@ pub struct MakingPages {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct StepPart {
     /// Its title; none where all steps are of one side.
-    pub title: Option<&'static str>,
+    pub title: Option<String>,
     /// Its steps.
     pub steps: Vec<StepCell>,
 }
@@ -524,7 +524,7 @@ pub struct TickRow {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct SupplyPages {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What the numbers are.
     pub lead: Said,
     /// Lists to tick.
@@ -543,7 +543,7 @@ pub struct SupplyPages {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct TickList {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// Its lines.
     pub items: Vec<TickItem>,
 }
@@ -561,9 +561,9 @@ pub struct TickItem {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct LeftoverTable {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// Column heads.
-    pub heads: [&'static str; 4],
+    pub heads: [String; 4],
     /// One row a leftover.
     pub rows: Vec<LeftoverRow>,
 }
@@ -585,7 +585,7 @@ pub struct LeftoverRow {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Told {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// A picture above them.
     pub scene: Option<Scene>,
     /// The sentences.
@@ -596,7 +596,7 @@ pub struct Told {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct PrintCheck {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What to do.
     pub line: Said,
     /// A 5 cm and a 2 in bar.
@@ -608,13 +608,13 @@ pub struct PrintCheck {
 #[serde(rename_all = "kebab-case")]
 pub struct SwatchPage {
     /// Title.
-    pub title: &'static str,
+    pub title: String,
     /// What to do with it.
     pub lead: Said,
     /// Outlined cards.
     pub cards: Vec<Figure>,
     /// Over the places for scraps.
-    pub papers_title: &'static str,
+    pub papers_title: String,
     /// How many of them stand side by side: 3 or 4.
     pub across: usize,
     /// One place a paper.

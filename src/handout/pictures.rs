@@ -10,6 +10,7 @@ use crate::drawing::scale::Print;
 use crate::drawing::scene::{Role, Scene};
 use crate::length::Length;
 use crate::project::Project;
+use crate::words::Words;
 
 /// How large figures are printed on a handout.
 pub(super) const fn print(wanted: Wanted) -> Print {
@@ -84,13 +85,18 @@ pub(super) fn step(project: &Project, step: usize, wanted: Wanted) -> Option<Sce
 /// Bits of ruler under a cutting diagram, for the odd sixteenths among its measures.
 pub(super) fn ruler_of_sheet(project: &Project, sheet: usize) -> Option<Scene> {
     let rows = project.plan.sheets[sheet].cuts.iter().map(|row| row.measure);
-    ruler::rulers(format!("ruler-cutting-{}", sheet + 1), &ruler::odd(project.units(), rows), UNDER_A_MAP)
+    ruler::rulers(
+        project.words(),
+        format!("ruler-cutting-{}", sheet + 1),
+        &ruler::odd(project.units(), rows),
+        UNDER_A_MAP,
+    )
 }
 
 /// The same beside the words of a step.
 pub(super) fn ruler_of_step(project: &Project, step: usize, measures: &[Length]) -> Option<Scene> {
     let measures = ruler::odd(project.units(), measures.iter().copied());
-    ruler::rulers(format!("ruler-step-{}", step + 1), &measures, BESIDE_A_STEP)
+    ruler::rulers(project.words(), format!("ruler-step-{}", step + 1), &measures, BESIDE_A_STEP)
 }
 
 /// A paper's hatch in a frame, tenths of a millimetre.
@@ -111,13 +117,13 @@ pub(super) fn outline(project: &Project, large: bool, wanted: Wanted) -> Option<
 }
 
 /// The bars that show whether the print is true.
-pub(super) fn print_bars(wanted: Wanted) -> Scene {
-    figures::small::print_bars(print(wanted))
+pub(super) fn print_bars(say: &Words, wanted: Wanted) -> Scene {
+    figures::small::print_bars(say, print(wanted))
 }
 
 /// What a cut and a fold look like, where a picture has a fold; both kinds of fold where one has the second.
-pub(super) fn legend<'s>(pictures: impl Iterator<Item = &'s Scene> + Clone) -> Option<Scene> {
+pub(super) fn legend<'s>(say: &Words, pictures: impl Iterator<Item = &'s Scene> + Clone) -> Option<Scene> {
     let has = |role: Role| pictures.clone().any(|scene| scene.has(role));
     let both_ways = has(Role::Valley);
-    (both_ways || has(Role::Fold)).then(|| figures::small::legend(both_ways))
+    (both_ways || has(Role::Fold)).then(|| figures::small::legend(say, both_ways))
 }

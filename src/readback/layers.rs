@@ -7,8 +7,9 @@ use crate::geometry::{Edge, Mirror, Rect};
 use crate::layout::place::by_hand;
 use crate::length::Length;
 use crate::project::Project;
-use crate::words::english::laying::{degrees, turn};
-use crate::words::english::{check, listed_words, places};
+use crate::words::english::{check, listed_words};
+use crate::words::laying::{degrees, turn};
+use crate::words::{Words, places};
 
 /// A layer in one line: `lantern: 3 of 1 x 1 3/4 in in a row, on the panel, edge to edge below the upper
 /// rail; …`, further in the deeper it is put together.
@@ -18,7 +19,7 @@ pub(super) fn layer(project: &Project, id: LayerId) -> String {
     let piece = design.piece(layer.piece);
     let onto = match layer.onto {
         Onto::Card if layer.face == Face::Front => "the card".to_owned(),
-        Onto::Card => format!("the {}", side(design, layer.face)),
+        Onto::Card => format!("the {}", side(Words::english(), design, layer.face)),
         Onto::Layer(below) => name(design, below),
     };
     let how = format!("{}{}{}", copies(project, layer), turned(project, layer), mirrored(layer));
@@ -80,8 +81,8 @@ fn copies(project: &Project, layer: &Layer) -> String {
             format!("{} of {size} in a triangle pointing {way}", layer.arrangement.count())
         }
         Arrangement::Fan { count, step, about } => {
-            let about = pivot(about, |by| says(project, by).to_string());
-            format!("{count} of {size} in a fan, {} apart about {about}", degrees(step.hundredths()))
+            let about = pivot(Words::english(), about, |by| says(project, by).to_string());
+            format!("{count} of {size} in a fan, {} apart about {about}", degrees(Words::english(), step.hundredths()))
         }
         Arrangement::Pinwheel { clockwise } => {
             let (long, short) = (size.width.max(size.height), size.width.min(size.height));
@@ -100,8 +101,8 @@ fn turned(project: &Project, layer: &Layer) -> String {
     };
     let Some(tilt) = layer.tilt else { return quarters.to_owned() };
     let each = if layer.count() > 1 { "each " } else { "" };
-    let about = pivot(tilt.about, |by| says(project, by).to_string());
-    format!("{quarters}, {each}turned {} about {about}", turn(tilt.angle.hundredths()))
+    let about = pivot(Words::english(), tilt.about, |by| says(project, by).to_string());
+    format!("{quarters}, {each}turned {} about {about}", turn(Words::english(), tilt.angle.hundredths()))
 }
 
 const fn mirrored(layer: &Layer) -> &'static str {
@@ -134,19 +135,21 @@ fn placing(project: &Project, layer: &Layer) -> String {
             Along::After(other, gap) => Some(beside(other, gap, after)),
             Along::Before(other, gap) => Some(beside(other, gap, before)),
             Along::With(other, Part::Low) => {
-                Some(format!("{} level with that of {}", places::edge_name(low), name(design, other)))
+                Some(format!("{} level with that of {}", places::edge_name(Words::english(), low), name(design, other)))
             }
-            Along::With(other, Part::High) => {
-                Some(format!("{} level with that of {}", places::edge_name(high), name(design, other)))
-            }
+            Along::With(other, Part::High) => Some(format!(
+                "{} level with that of {}",
+                places::edge_name(Words::english(), high),
+                name(design, other)
+            )),
             Along::With(other, Part::Middle) => {
                 let way = if low.is_side() { "across" } else { "up" };
                 Some(format!("centred {way} with {}", name(design, other)))
             }
             Along::Midway(one, other) => {
                 let bound = |bound: Bound| match bound {
-                    Bound::Low => places::edge(low),
-                    Bound::High => places::edge(high),
+                    Bound::Low => places::edge(Words::english(), low),
+                    Bound::High => places::edge(Words::english(), high),
                     Bound::Layer(layer) => name(design, layer),
                 };
                 let way = if low.is_side() { "across" } else { "up" };

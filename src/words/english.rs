@@ -1,48 +1,17 @@
-//! The English catalogue.
+//! What English does with names, and the words that only the designer reads, which are English alone.
 //!
-//! Present tense, one action a sentence, the trade's plain words. Measures inside a sentence have
-//! no unit (the page states it once) unless a function says otherwise.
+//! Takes names of a design, gives their plurals. Must never hold a sentence to a reader of the handout: these
+//! stand in the catalogue.
 
 pub mod check;
-pub mod cutting;
-pub mod figures;
-pub mod finishing;
-pub mod laying;
-pub mod making;
-pub mod pages;
-pub mod places;
 pub mod post;
 pub mod sizes;
-pub mod stock;
-pub mod variants;
-
-use super::Line;
 
 /// A count and a name: `1 panel`, `3 panels`.
 #[must_use]
 pub fn counted(count: u32, name: &str) -> String {
     format!("{count} {}", if count == 1 { name.to_owned() } else { plural(name) })
 }
-
-/// A count, a name and a ring that stay on one line: `3 panels (3)`.
-#[must_use]
-pub fn counted_ring(count: u32, name: &str, ring: u32) -> Line {
-    Line::plain(format!("{}{KEPT}", counted(count, name).replacen(' ', KEPT, 1))).ring(ring)
-}
-
-/// A small count in letters, so that it does not run into a measure that follows: `two`, `14`.
-#[must_use]
-pub fn counted_word(count: u32) -> String {
-    const WORDS: [&str; 13] =
-        ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-    usize::try_from(count)
-        .ok()
-        .and_then(|count| WORDS.get(count))
-        .map_or_else(|| count.to_string(), ToString::to_string)
-}
-
-/// A space that no line breaks at.
-pub const KEPT: &str = "\u{a0}";
 
 /// The plural of a piece's name, by the regular rules of English.
 #[must_use]
@@ -80,20 +49,6 @@ pub fn plural(name: &str) -> String {
 pub fn capital(name: &str) -> String {
     let mut letters = name.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
-/// `a, b and c`.
-#[must_use]
-pub fn listed(parts: Vec<Line>) -> Line {
-    let count = parts.len();
-    let mut line = Line::new();
-    for (n, part) in parts.into_iter().enumerate() {
-        if n > 0 {
-            line = line.text(if n + 1 == count { " and " } else { ", " });
-        }
-        line = line.then(part);
-    }
-    line
 }
 
 /// Joins strings as `a, b and c`.

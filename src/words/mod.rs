@@ -1,9 +1,53 @@
 //! The reader's sentences: a catalogue a language, English first.
 //!
 //! Takes plain values (names, counts, lengths), gives [`Line`]s. Must never know a design, a plan
-//! or a page: whoever needs a sentence calls a function here with the values it has.
+//! or a page: whoever needs a sentence calls a function here with the values it has, and with the
+//! [`Words`] of the language that is wanted. The sentences themselves stand in `templates/words`, one file a
+//! language; the functions here say what each of them is given.
 
+/// Words that need nothing but their language: what they are, the function, the message.
+macro_rules! fixed_words {
+    ($($(#[$doc:meta])* $name:ident = $id:literal;)*) => {$(
+        $(#[$doc])*
+        #[must_use]
+        pub fn $name(say: &$crate::words::Words) -> String {
+            say.tell($id).string()
+        }
+    )*};
+}
+
+/// Sentences that need nothing but their language: what they are, the function, the message.
+macro_rules! fixed_lines {
+    ($($(#[$doc:meta])* $name:ident = $id:literal;)*) => {$(
+        $(#[$doc])*
+        #[must_use]
+        pub fn $name(say: &$crate::words::Words) -> $crate::words::Line {
+            say.tell($id).line()
+        }
+    )*};
+}
+
+mod catalogue;
+mod counts;
+pub mod cutting;
 pub mod english;
+pub mod figures;
+pub mod finishing;
+pub mod laying;
+pub mod making;
+mod marks;
+pub mod pages;
+pub mod places;
+pub mod stock;
+pub mod variants;
+
+pub use catalogue::{Language, Plurals, Tell, Words};
+pub use counts::{
+    cards, counted, counted_ring, counted_rings, counted_word, leftovers, listed, listed_words, plural, sheets,
+};
+
+/// A space that no line breaks at.
+pub const KEPT: &str = "\u{a0}";
 
 /// A piece of a sentence. Numbers, rings and flags are marked so that each writer can set them in
 /// its own way (a drawn ring on paper, `(4)` on a terminal).
@@ -88,6 +132,12 @@ impl Line {
         self
     }
 
+    /// With another sentence behind it.
+    #[must_use]
+    pub fn sentence(self, other: Self) -> Self {
+        if self.is_empty() || other.is_empty() { self.then(other) } else { self.text(" ").then(other) }
+    }
+
     /// Whether there is nothing in it.
     #[must_use]
     pub fn is_empty(&self) -> bool {
@@ -97,12 +147,16 @@ impl Line {
     /// As a terminal shows it: rings as `(4)`, leftovers as `ii`.
     #[must_use]
     pub fn to_plain(&self) -> String {
+        self.to_text().replace(KEPT, " ")
+    }
+
+    /// The same with the spaces that no line breaks at.
+    #[must_use]
+    pub fn to_text(&self) -> String {
         self.0
             .iter()
             .map(|part| match part {
-                Inline::Text(text) | Inline::Strong(text) | Inline::Measure(text) | Inline::Cut(text) => {
-                    text.replace('\u{a0}', " ")
-                }
+                Inline::Text(text) | Inline::Strong(text) | Inline::Measure(text) | Inline::Cut(text) => text.clone(),
                 Inline::Ring(ring) => format!("({ring})"),
                 Inline::Leftover(number) => roman(*number),
             })

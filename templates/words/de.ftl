@@ -91,6 +91,18 @@ file-title = { $title }, { $month }
 footer-rest = { $units-word }
 footer-rest-dated = { $month } · { $units-word }
 
+## The designer's own look
+
+terms = Nutzungsbedingungen
+on-the-web = Im Netz
+logo = Logo
+photo-caption = Die fertige Karte
+photo-caption-version = <strong>{ CAPITAL($version) },</strong> die fertige Karte
+photo-alt = Foto der fertigen Karte: { $title }{ $versions ->
+    [yes] , { $version }
+   *[no] {""}
+}.
+
 ## The front page
 
 sketch = Kartenskizze
@@ -942,6 +954,8 @@ told-score-step = { $piece }, { $size }, mit der Rille { $measure } von { edge }
 told-swatch = Das Zeichen von { $paper }.
 told-blank-card = Umrisse der Karte, { $size }, zum Ausmalen.
 told-blank-sheet = Umriss eines Bogens für { $paper }, { $size }.
+told-mark = { $number } ist die Marke zwischen { $below } und { $above }
+told-rulers = Ein Stück Lineal in wahrer Größe: { $marks }.
 told-print-bars = Zwei Balken, um den Ausdruck mit dem Lineal zu prüfen: 5 cm und 2 Zoll lang.
 told-legend = { $folds ->
     [both] Eine durchgezogene Linie ist ein Schnitt. Eine Strichpunktlinie ist eine Rille mit Bergfalz, eine

@@ -13,7 +13,7 @@ use crate::drawing::text;
 use crate::geometry::{Edge, Point, Rect, Region};
 use crate::project::Project;
 use crate::shape::{Finish, Made, Making, Shape};
-use crate::words::english::figures as words;
+use crate::words::figures as words;
 
 const UM: i64 = 1000;
 const LEFT: i64 = 14_000 * UM;
@@ -26,6 +26,7 @@ const PAST: i64 = 3500 * UM;
 /// piece that is done when it is trimmed.
 #[must_use]
 pub fn finish(project: &Project, piece: PieceId) -> Option<Scene> {
+    let say = project.words();
     let own = project.design.piece(piece);
     let made = own.shape.make().ok().filter(|made| !made.finish.is_empty())?;
     let Made { blank, outline, finish, .. } = made;
@@ -50,7 +51,7 @@ pub fn finish(project: &Project, piece: PieceId) -> Option<Scene> {
         _ => None,
     }) {
         let at = At::new(area.middle().x, area.bottom + 2500 * UM + text::cap_height(Lettering::Figure));
-        canvas.text(Lettering::Figure, at, Anchor::Middle, &words::radius(&number(project, radius)));
+        canvas.text(Lettering::Figure, at, Anchor::Middle, &words::radius(say, &number(project, radius)));
     }
     let (mut uprights, mut levels) = (Vec::new(), Vec::new());
     for (edge, measure) in measures(&own.shape, blank, &finish) {
@@ -68,9 +69,9 @@ pub fn finish(project: &Project, piece: PieceId) -> Option<Scene> {
         canvas.taken.push(figure);
     }
     put_ring(&mut canvas, area, &kept, project.design.ring(piece));
-    let name = words::counted(1, &own.name, project.design.ring(piece));
+    let name = words::counted(say, 1, &own.name, project.design.ring(piece));
     let told: Vec<String> = finish.iter().map(|cut| told(project, blank, cut)).collect();
-    let alt = words::finish_step(&name, &size_text(project, blank.size(own.size.width.unit())), &told);
+    let alt = words::finish_step(say, &name, &size_text(project, blank.size(own.size.width.unit())), &told);
     Some(canvas.finish(format!("finish-{}", project.design.ring(piece)), None, alt, Area::at(0, 0, WIDTH, HEIGHT)))
 }
 
@@ -134,21 +135,23 @@ fn measures(shape: &Shape, blank: Rect, finish: &[Finish]) -> Vec<(Edge, i64)> {
 }
 
 fn told(project: &Project, blank: Rect, cut: &Finish) -> String {
+    let say = project.words();
     let spot = |point: &Point| {
-        words::from_left_and_top(&number(project, point.x - blank.left), &number(project, blank.top - point.y))
+        words::from_left_and_top(say, &number(project, point.x - blank.left), &number(project, blank.top - point.y))
     };
     match cut {
-        Finish::Cut { from, to, .. } => words::cut_told(&spot(from), &spot(to)),
-        Finish::Follow => words::follow_told().to_owned(),
-        Finish::RoundCorner { corner, radius } => words::round_told(corner.word(), &number(project, *radius)),
+        Finish::Cut { from, to, .. } => words::cut_told(say, &spot(from), &spot(to)),
+        Finish::Follow => words::follow_told(say),
+        Finish::RoundCorner { corner, radius } => words::round_told(say, *corner, &number(project, *radius)),
         Finish::Stamp { making } => {
-            words::stamped_out_told(matches!(making, Making::Die { .. }), &number(project, making.margin()))
+            words::stamped_out_told(say, matches!(making, Making::Die { .. }), &number(project, making.margin()))
         }
         Finish::CutOut { ring, .. } => {
             let round = ring.bounds();
             let size = round.size(crate::length::Length::zero(project.units()).unit());
             words::window_told(
-                &words::size(&size.numbers(project.units())),
+                say,
+                &words::size(say, &size.numbers(project.units())),
                 &number(project, round.left - blank.left),
                 &number(project, round.bottom - blank.bottom),
             )

@@ -16,7 +16,7 @@ use crate::drawing::text;
 use crate::geometry::{Edge, Rect};
 use crate::length::{Length, Size};
 use crate::project::Project;
-use crate::words::english::figures as words;
+use crate::words::figures as words;
 
 const UM: i64 = 1000;
 /// The fold mark reaches so far past the card.
@@ -45,6 +45,7 @@ pub fn front(project: &Project, version: VersionId, room: Room) -> Option<Scene>
 /// As [`front`] for any face of the card or its envelope; none where there is no such face.
 #[must_use]
 pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Option<Scene> {
+    let say = project.words();
     let ground = Ground::of(project, view)?;
     let several = project.design.versions.len() > 1;
     let part = Part { dimensions: version.0 == 0, gaps: if several { version.0 == 1 } else { true } };
@@ -112,32 +113,34 @@ pub fn face(project: &Project, version: VersionId, view: View, room: Room) -> Op
     }
     if let Some(borders) = &lens {
         put_border_lens(&mut canvas, project, (frame, room.print), version, (face, &copies), borders);
-        measures.push(words::borders_told(&numbers(project, &borders.widths)));
+        measures.push(words::borders_told(say, &numbers(project, &borders.widths)));
     }
     for (spot, ring) in inside {
         canvas.ring(spot, ring);
     }
     put_column(&mut canvas, &named, &column, outline.right + 6600 * UM);
-    put_fold(&mut canvas, fold_edge, outline, part.dimensions);
-    put_scale(&mut canvas, outline, tenths, part.dimensions);
+    let fold = part.dimensions.then(|| words::fold(say));
+    put_fold(&mut canvas, fold_edge, outline, fold.as_deref());
+    put_scale(&mut canvas, outline, &words::scale(say, tenths), part.dimensions);
 
     let name = &project.design.version(version).name;
     let scene_name = if name.is_empty() { view.key().to_owned() } else { format!("{}-{}", view.key(), id(name)) };
     let size = size_text(project, face.size(Length::zero(project.units()).unit()));
     let what = match view {
-        View::Front => words::front_of_card(&size),
-        View::Inside => words::inside(&size),
-        View::Back => words::back_of_card(&size),
-        View::EnvelopeFront => words::envelope_front(&size),
-        View::EnvelopeFlap => words::envelope_flap(&size),
+        View::Front => words::front_of_card(say, &size),
+        View::Inside => words::inside(say, &size),
+        View::Back => words::back_of_card(say, &size),
+        View::EnvelopeFront => words::envelope_front(say, &size),
+        View::EnvelopeFlap => words::envelope_flap(say, &size),
     };
-    let alt = words::face(&what, fold_edge.map(Edge::word), name, &told(project, view, version), &measures);
+    let alt = words::face(say, &what, fold_edge.map(Edge::word), name, &told(project, view, version), &measures);
     Some(canvas.finish(scene_name, Some(tenths), alt, outline))
 }
 
 pub(super) fn size_text(project: &Project, size: Size) -> String {
+    let say = project.words();
     let units = project.units();
-    words::size(&format!("{} {}", size.numbers(units), units.sign()))
+    words::size(say, &format!("{} {}", size.numbers(units), units.sign()))
 }
 
 pub(super) fn number(project: &Project, nm: i64) -> String {
@@ -151,6 +154,7 @@ fn numbers(project: &Project, nm: &[i64]) -> Vec<String> {
 
 /// Every layer in words, with the size that shows; of a turned one its size unturned.
 fn told(project: &Project, view: View, version: VersionId) -> Vec<words::Told> {
+    let say = project.words();
     let design = &project.design;
     design
         .layer_ids()
@@ -161,13 +165,13 @@ fn told(project: &Project, view: View, version: VersionId) -> Vec<words::Told> {
             let lying = placed.trimmed.iter().flatten().next().filter(|_| placed.is_straight());
             let shown = lying.or(placed.copies.first());
             let size = shown.map_or_else(String::new, |rect| {
-                words::size(&rect.size(design.pieces[layer.piece.0].size.width.unit()).numbers(project.units()))
+                words::size(say, &rect.size(design.pieces[layer.piece.0].size.width.unit()).numbers(project.units()))
             });
             words::Told {
                 ring: design.ring(layer.piece),
                 name: layer.name.clone(),
                 count: layer.count(),
-                size: size + &turns::form_told(&design.pieces[layer.piece.0].shape),
+                size: size + &turns::form_told(project.words(), &design.pieces[layer.piece.0].shape),
                 paper: layers::paper_of(project, id, version)
                     .map_or_else(String::new, |p| design.paper(p).name.clone()),
             }
@@ -176,48 +180,37 @@ fn told(project: &Project, view: View, version: VersionId) -> Vec<words::Told> {
 }
 
 /// The mark at the folded edge: past the card, where it cannot vanish in the outline.
-fn put_fold(canvas: &mut Canvas, edge: Option<Edge>, outline: Area, with_word: bool) {
+fn put_fold(canvas: &mut Canvas, edge: Option<Edge>, outline: Area, word: Option<&str>) {
     let Some(edge) = edge else { return };
     let gap = 600 * UM;
     match edge {
         Edge::Top => {
             let y = outline.top;
             canvas.line(Role::Fold, At::new(outline.right + gap, y), At::new(outline.right + FOLD_MARK, y));
-            if with_word {
-                canvas.text(
-                    Lettering::Word,
-                    At::new(outline.right + 1500 * UM, y - 1200 * UM),
-                    Anchor::Start,
-                    words::fold(),
-                );
+            if let Some(word) = word {
+                canvas.text(Lettering::Word, At::new(outline.right + 1500 * UM, y - 1200 * UM), Anchor::Start, word);
             }
         }
         _ => {
             let x = outline.edge(edge);
             canvas.line(Role::Fold, At::new(x, outline.top - FOLD_MARK), At::new(x, outline.top - gap));
-            if with_word {
-                canvas.text(
-                    Lettering::Word,
-                    At::new(x + 1500 * UM, outline.top - 2400 * UM),
-                    Anchor::Start,
-                    words::fold(),
-                );
+            if let Some(word) = word {
+                canvas.text(Lettering::Word, At::new(x + 1500 * UM, outline.top - 2400 * UM), Anchor::Start, word);
             }
         }
     }
 }
 
-fn put_scale(canvas: &mut Canvas, outline: Area, tenths: u32, is_first: bool) {
-    let scale = words::scale(tenths);
+fn put_scale(canvas: &mut Canvas, outline: Area, scale: &str, is_first: bool) {
     let ink = canvas.extent().map_or(outline.left, |ink| ink.left);
-    let width = text::width(Lettering::Small, &scale);
+    let width = text::width(Lettering::Small, scale);
     // Beside the first figure its dimensions start further left: align with them, clear of the fold.
     let x = if is_first && ink + width < outline.left { ink } else { outline.left + 2500 * UM };
     let mut at = At::new(x, outline.top - 4000 * UM);
-    while !canvas.is_free(text_area(Lettering::Small, at, Anchor::Start, false, &scale), 900 * UM) {
+    while !canvas.is_free(text_area(Lettering::Small, at, Anchor::Start, false, scale), 900 * UM) {
         at.y -= 500 * UM;
     }
-    canvas.text(Lettering::Small, at, Anchor::Start, &scale);
+    canvas.text(Lettering::Small, at, Anchor::Start, scale);
 }
 
 /// The hull of a layer as it shows.
@@ -234,6 +227,7 @@ fn dimensions(
     uprights: &mut Vec<Dimension>,
     levels: &mut Vec<Dimension>,
 ) -> Vec<String> {
+    let say = project.words();
     let face = ground.rect;
     let outline = frame.area(face);
     let height = number(project, face.height());
@@ -250,7 +244,7 @@ fn dimensions(
             let ends = (frame.y(high), frame.y(low));
             let dimension = Dimension::upright(ends, (outline.left, outline.left), 0, number(project, high - low));
             if !uprights.iter().any(|other| other.ends == dimension.ends) {
-                told.push(words::from_there(&dimension.text, &layer.name, &text));
+                told.push(words::from_there(say, &dimension.text, &layer.name, &text));
                 uprights.push(dimension);
             }
         }
@@ -258,7 +252,7 @@ fn dimensions(
             let ends = (frame.x(low), frame.x(high));
             let dimension = Dimension::level(ends, (outline.bottom, outline.bottom), 0, number(project, high - low));
             if !levels.iter().any(|other| other.ends == dimension.ends) {
-                told.push(words::from_there(&dimension.text, &layer.name, &text));
+                told.push(words::from_there(say, &dimension.text, &layer.name, &text));
                 levels.push(dimension);
             }
         }
@@ -277,14 +271,15 @@ fn place(
     low: Edge,
     high: Edge,
 ) -> Option<(i64, i64, String)> {
+    let say = project.words();
     let neighbour = |layer: LayerId, edge: Edge| {
         let name = project.design.layer(layer).name.clone();
         shown(copies, layer).map(|other| (other.edge(edge), name))
     };
     let stretch = match along {
         Along::Centre | Along::With(..) | Along::Midway(..) => return None,
-        Along::FromLow(_) => (face.edge(low), rect.edge(low), words::the_edge(low.word())),
-        Along::FromHigh(_) => (rect.edge(high), face.edge(high), words::the_edge(high.word())),
+        Along::FromLow(_) => (face.edge(low), rect.edge(low), words::the_edge(say, low)),
+        Along::FromHigh(_) => (rect.edge(high), face.edge(high), words::the_edge(say, high)),
         Along::After(layer, _) => {
             let (at, name) = neighbour(layer, high)?;
             (at, rect.edge(low), name)
@@ -309,6 +304,7 @@ struct Gaps {
 }
 
 fn gaps(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Gaps {
+    let say = project.words();
     let mut found = Gaps::default();
     let card = frame.area(ground.rect);
     for id in project.design.layer_ids() {
@@ -354,7 +350,7 @@ fn gaps(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Ga
                 None if found.levels.iter().any(|other| other.ends == ends) => {}
                 None => found.levels.push(level(card.bottom, 0)),
             }
-            found.told.push(words::gap(&text, &layer.name));
+            found.told.push(words::gap(say, &text, &layer.name));
         }
         if let Some(next) = rects.iter().find(|rect| rect.top < first.bottom) {
             let ends = (frame.y(first.bottom), frame.y(next.top));
@@ -366,7 +362,7 @@ fn gaps(project: &Project, frame: Frame, ground: &Ground, copies: &[Copy]) -> Ga
                 None if found.uprights.iter().any(|other| other.ends == ends) => {}
                 None => found.uprights.push(upright(card.left, 0)),
             }
-            found.told.push(words::gap(&text, &layer.name));
+            found.told.push(words::gap(say, &text, &layer.name));
         }
     }
     found
@@ -429,6 +425,7 @@ fn put_border_lens(
     (face, copies): (Rect, &[Copy]),
     borders: &Borders,
 ) {
+    let say = project.words();
     let outline = frame.area(face);
     let total: i64 = borders.widths.iter().sum();
     let down = if borders.below { 1 } else { -1 };
@@ -449,9 +446,9 @@ fn put_border_lens(
     let square = Area::round(centre, 2 * LENS_RADIUS, 2 * LENS_RADIUS);
     let seen = seen.seen_in(square, (face, Role::Layer), |_| true);
     put_lens(canvas, spot, spot_radius, centre, LENS_RADIUS, seen);
-    let text = words::borders(&numbers(project, &borders.widths));
+    let text = words::borders(say, &numbers(project, &borders.widths));
     let figure = canvas.text(Lettering::Figure, centre.moved(0, LENS_RADIUS + 4800 * UM), Anchor::Middle, &text);
-    canvas.text(Lettering::Small, At::new(centre.x, figure.bottom + 5000 * UM), Anchor::Middle, &words::scale(10));
+    canvas.text(Lettering::Small, At::new(centre.x, figure.bottom + 5000 * UM), Anchor::Middle, &words::scale(say, 10));
 }
 
 /// Every piece that shows, the base first.

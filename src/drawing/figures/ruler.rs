@@ -6,7 +6,7 @@ use crate::drawing::canvas::Canvas;
 use crate::drawing::scene::{Anchor, At, Item, Lettering, Role, Scene};
 use crate::drawing::text;
 use crate::length::{Length, Units};
-use crate::words::english::figures as words;
+use crate::words::{Words, figures as words};
 
 const UM: i64 = 1000;
 /// An inch on the page: drawn as long as it is.
@@ -51,7 +51,7 @@ pub fn odd(units: Units, lengths: impl IntoIterator<Item = Length>) -> Vec<Lengt
 /// A bit of ruler at true size for each of `measures` (odd sixteenths of an inch), as many beside each other as
 /// `width` (nm) allows; none for none.
 #[must_use]
-pub fn rulers(name: String, measures: &[Length], width: i64) -> Option<Scene> {
+pub fn rulers(say: &Words, name: String, measures: &[Length], width: i64) -> Option<Scene> {
     let cap = text::cap_height(Lettering::Figure);
     let high = cap + GAP + ARROW.0 + CLEAR + mark(0) + GAP + cap + ROW_GAP;
     let across = (width / CELL).max(1);
@@ -59,12 +59,12 @@ pub fn rulers(name: String, measures: &[Length], width: i64) -> Option<Scene> {
     let mut told = Vec::new();
     for (n, measure) in (0_i64..).zip(measures) {
         let at = At::new(n % across * CELL + (CELL - INCH) / 2, n / across * high + cap + GAP + ARROW.0 + CLEAR);
-        put(&mut canvas, at, *measure);
+        put(say, &mut canvas, at, *measure);
         let near = |by: i64| Length::inch(sixteenths(*measure) + by, MARKS).number(Units::Inch);
         told.push((measure.number(Units::Inch), near(-1), near(1)));
     }
     let area = canvas.extent()?;
-    Some(canvas.finish(name, Some(10), words::rulers(&told), Area { left: 0, top: 0, ..area }))
+    Some(canvas.finish(name, Some(10), words::rulers(say, &told), Area { left: 0, top: 0, ..area }))
 }
 
 /// A whole number of sixteenths.
@@ -73,7 +73,7 @@ const fn sixteenths(measure: Length) -> i64 {
 }
 
 /// One bit with the left end of its inch at `at`, on the ruler's edge.
-fn put(canvas: &mut Canvas, at: At, measure: Length) {
+fn put(say: &Words, canvas: &mut Canvas, at: At, measure: Length) {
     let (whole, rest) = (sixteenths(measure).div_euclid(MARKS), sixteenths(measure).rem_euclid(MARKS));
     let x = |sixteenths: i64| at.x + INCH * sixteenths / MARKS;
     canvas.line(Role::Ruler, at.moved(-PAST, 0), at.moved(INCH + PAST, 0));
@@ -86,7 +86,7 @@ fn put(canvas: &mut Canvas, at: At, measure: Length) {
         let number = Length::inch(inch, 1).number(Units::Inch);
         canvas.text(Lettering::Figure, At::new(x(end), foot), Anchor::Middle, &number);
     }
-    canvas.text(Lettering::Small, At::new(at.x + INCH / 2, foot), Anchor::Middle, &words::scale(10));
+    canvas.text(Lettering::Small, At::new(at.x + INCH / 2, foot), Anchor::Middle, &words::scale(say, 10));
     let tip = At::new(x(rest), at.y - CLEAR);
     let base = tip.moved(0, -ARROW.0);
     let points = vec![tip, base.moved(ARROW.1, 0), base.moved(-ARROW.1, 0)];
@@ -104,12 +104,12 @@ mod tests {
         let lengths = || [(7, 16), (1, 2), (55, 16), (7, 16), (1, 32), (3, 8)].map(|(n, d)| Length::inch(n, d));
         assert_eq!(odd(Units::Inch, lengths()), [Length::inch(7, 16), Length::inch(55, 16)]);
         assert_eq!(odd(Units::Metric, lengths()), []);
-        assert_eq!(rulers("none".to_owned(), &[], 1), None);
+        assert_eq!(rulers(Words::english(), "none".to_owned(), &[], 1), None);
     }
 
     #[test]
     fn an_inch_is_an_inch_and_the_arrow_is_at_its_mark() {
-        let scene = rulers("ruler".to_owned(), &[Length::inch(55, 16)], CELL).unwrap();
+        let scene = rulers(Words::english(), "ruler".to_owned(), &[Length::inch(55, 16)], CELL).unwrap();
         let marks: Vec<(Role, At, At)> = scene
             .items
             .iter()

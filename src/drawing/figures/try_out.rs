@@ -9,7 +9,7 @@ use crate::drawing::scale::{Frame, Print, Scale};
 use crate::drawing::scene::{Anchor, At, Lettering, Role, Scene};
 use crate::geometry::{Rect, Region};
 use crate::project::Project;
-use crate::words::english::{figures as words, variants};
+use crate::words::{figures as words, variants};
 
 const UM: i64 = 1000;
 /// Between two outlines of a piece.
@@ -19,6 +19,7 @@ const GAP: i64 = 3000 * UM;
 /// true size where they fit, and folds in the base. None for what is bought and not cut.
 #[must_use]
 pub fn piece(project: &Project, piece: PieceId, count: u32, room: i64) -> Option<Scene> {
+    let say = project.words();
     let design = &project.design;
     let own = design.piece(piece);
     if matches!(own.kind, PieceKind::Decoration { .. }) {
@@ -33,7 +34,7 @@ pub fn piece(project: &Project, piece: PieceId, count: u32, room: i64) -> Option
     let (width, height) = (scale.length(whole.width()), scale.length(whole.height()));
     let across = ((room + GAP) / (width + GAP)).max(1);
     let mut canvas = Canvas::new();
-    let size = words::size(&own.size.numbers(project.units()));
+    let size = words::size(say, &own.size.numbers(project.units()));
     let mut hull = Area::at(0, 0, width, height);
     let folds = folds(project, piece);
     for n in 0..i64::from(count) {
@@ -56,7 +57,7 @@ pub fn piece(project: &Project, piece: PieceId, count: u32, room: i64) -> Option
         hull = hull.hull(area);
     }
     let told = size_text(project, own.size);
-    let alt = variants::try_piece_told(&own.name, &told, folds.len());
+    let alt = variants::try_piece_told(say, &own.name, &told, folds.len());
     Some(canvas.finish(format!("try-out-{}", design.ring(piece)), Some(20), alt, hull))
 }
 

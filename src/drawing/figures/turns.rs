@@ -9,7 +9,7 @@ use crate::geometry::{Angle, Edge, Mirror, Point, Rect};
 use crate::layout::place::{on_face, pivot};
 use crate::project::Project;
 use crate::shape::{End, Form, Shape};
-use crate::words::english::figures as words;
+use crate::words::{Words, figures as words};
 
 const UM: i64 = 1000;
 /// The least and the most radius of an arc.
@@ -41,6 +41,7 @@ pub(super) fn mark(
     id: LayerId,
     outlines: &[Outline],
 ) -> Option<AngleMark> {
+    let say = project.words();
     let layer = project.design.layer(id);
     let placed = project.layout.placed(id);
     let (x, y) = ground.start_of(placed.face)?;
@@ -68,7 +69,7 @@ pub(super) fn mark(
     let within = (reach * 3 / 5).clamp(RADIUS.0, RADIUS.1);
     let radii = if is_fan { vec![beyond] } else { vec![within, beyond, reach * 4 / 5, RADIUS.0, RADIUS.1] };
     let directions = if is_middle { vec![along, along.then(Angle::quarters(2))] } else { vec![along] };
-    let text = words::degrees(turned_by(turn).0);
+    let text = words::degrees(say, turned_by(turn).0);
     let mut marks = Vec::new();
     for (direction, radius) in directions.iter().flat_map(|direction| radii.iter().map(move |own| (direction, own))) {
         marks.extend(Degrees::ALL.map(|degrees| AngleMark {
@@ -98,22 +99,28 @@ fn turned_by(turn: Angle) -> (u32, bool) {
 
 /// A layer's own turn in words, the step of a fan and the like; none for what lies straight.
 pub(super) fn told(project: &Project, id: LayerId) -> Vec<String> {
+    let say = project.words();
     let layer = project.design.layer(id);
     let units = project.units();
     let number = |nm: i64| crate::length::Length::of(nm.abs(), units).number(units);
     let mut told = Vec::new();
     match layer.arrangement {
         Arrangement::Fan { step, about, .. } => {
-            told.push(words::fanned(&words::degrees(step.hundredths()), &layer.name, &about_words(about)));
+            told.push(words::fanned(
+                say,
+                &words::degrees(say, step.hundredths()),
+                &layer.name,
+                &about_words(say, about),
+            ));
         }
         Arrangement::Steps { right, up, .. } => {
             let each = [(right.nm(), "right", "left"), (up.nm(), "up", "down")];
             let each: Vec<String> = each
                 .into_iter()
                 .filter(|(by, ..)| *by != 0)
-                .map(|(by, on, back)| format!("{} {}", number(by), if by > 0 { on } else { back }))
+                .map(|(by, on, back)| words::moved(say, &number(by), if by > 0 { on } else { back }))
                 .collect();
-            told.push(words::stepped(&layer.name, &each));
+            told.push(words::stepped(say, &layer.name, &each));
         }
         _ => {}
     }
@@ -121,44 +128,50 @@ pub(super) fn told(project: &Project, id: LayerId) -> Vec<String> {
         let (right, up) = layer.shifted;
         let each = [(right, "right", "left"), (up, "up", "down")].into_iter().filter(|(by, ..)| *by != 0);
         let each: Vec<String> =
-            each.map(|(by, on, back)| format!("{} {}", number(by), if by > 0 { on } else { back })).collect();
-        told.push(words::shifted(&layer.name, &each));
+            each.map(|(by, on, back)| words::moved(say, &number(by), if by > 0 { on } else { back })).collect();
+        told.push(words::shifted(say, &layer.name, &each));
     }
     if let Some(mirror) = layer.mirrored {
-        told.push(words::mirrored(&layer.name, mirror == Mirror::LeftToRight));
+        told.push(words::mirrored(say, &layer.name, mirror == Mirror::LeftToRight));
     }
     if let Some(tilt) = layer.tilt {
         let (hundredths, left) = turned_by(tilt.angle);
-        told.push(words::turned(&words::degrees(hundredths), left, &layer.name, &about_words(tilt.about)));
+        told.push(words::turned(
+            say,
+            &words::degrees(say, hundredths),
+            left,
+            &layer.name,
+            &about_words(say, tilt.about),
+        ));
     }
     told
 }
 
 /// The form of a piece in words, and its windows; nothing for a plain rectangle.
-pub(super) fn form_told(shape: &Shape) -> String {
+pub(super) fn form_told(say: &Words, shape: &Shape) -> String {
     let form = match &shape.form {
         Form::Rectangle => String::new(),
-        Form::Triangle { .. } => words::right_triangle().to_owned(),
-        Form::Diamond => words::diamond().to_owned(),
-        Form::Polygon { corners } => words::many_corners(corners.len()),
-        Form::Drawn { .. } => words::drawn().to_owned(),
+        Form::Triangle { .. } => words::right_triangle(say),
+        Form::Diamond => words::diamond(say),
+        Form::Polygon { corners } => words::many_corners(say, corners.len()),
+        Form::Drawn { .. } => words::drawn(say),
         Form::Ended { edge, end, opposite } => {
-            let told = |end: &End, edge: Edge| words::ended(matches!(end, End::Fishtail { .. }), edge.word());
+            let told = |end: &End, edge: Edge| words::ended(say, matches!(end, End::Fishtail { .. }), edge);
             let ends = std::iter::once(told(end, *edge)).chain(opposite.iter().map(|end| told(end, edge.opposite())));
             ends.collect()
         }
-        Form::Rounded { corners, .. } => words::rounded(corners.len()),
-        Form::Circle => words::circle().to_owned(),
-        Form::Oval => words::oval().to_owned(),
+        Form::Rounded { corners, .. } => words::rounded(say, corners.len()),
+        Form::Circle => words::circle(say),
+        Form::Oval => words::oval(say),
     };
-    form + &words::windows(shape.windows.len())
+    form + &words::windows(say, shape.windows.len())
 }
 
-fn about_words(about: Pivot) -> String {
+fn about_words(say: &Words, about: Pivot) -> String {
     match about {
-        Pivot::Middle => words::its_middle().to_owned(),
-        Pivot::Corner(corner) => words::its_corner(corner.word()),
-        Pivot::Edge(edge) => words::middle_of_edge(edge.word()),
-        Pivot::Point(..) => words::a_point().to_owned(),
+        Pivot::Middle => words::its_middle(say),
+        Pivot::Corner(corner) => words::its_corner(say, corner),
+        Pivot::Edge(edge) => words::middle_of_edge(say, edge),
+        Pivot::Point(..) => words::a_point(say),
     }
 }

@@ -13,9 +13,8 @@ use crate::handout::pictures;
 use crate::length::{Length, Size};
 use crate::project::Project;
 use crate::shape::{Form, Making};
-use crate::words::Line;
-use crate::words::english::pages::{self as words, Folds};
-use crate::words::english::{capital, cutting as cut_words, variants};
+use crate::words::pages::{self as words, Folds};
+use crate::words::{Line, Words, cutting as cut_words, variants};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A ribbon's swatch, tenths of a millimetre: the width of a quarter and of a third of the page.
@@ -28,9 +27,10 @@ const HALF_LARGE: (i64, i64) = (521, 60);
 const LEAF_VERSIONS: usize = 2;
 
 pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
+    let say = project.words();
     let design = &project.design;
     FrontPage {
-        over: words::sketch_for(&month_of(design).unwrap_or_default()),
+        over: words::sketch_for(say, &month_of(design).unwrap_or_default()),
         title: design.title.value.clone(),
         about: design.about.iter().map(|about| said(&Line::plain(about.value.clone()))).collect(),
         facts: facts(project),
@@ -43,11 +43,14 @@ pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
 }
 
 fn facts(project: &Project) -> Vec<Fact> {
+    let say = project.words();
     let design = &project.design;
     let versions: Vec<(u32, String)> =
         design.versions.iter().map(|version| (version.cards, version.name.clone())).collect();
-    let mut facts =
-        vec![Fact { value: said(&words::cards(design.cards.value)), note: said(&words::versions(&versions)) }];
+    let mut facts = vec![Fact {
+        value: said(&words::cards(say, design.cards.value)),
+        note: said(&words::versions(say, &versions)),
+    }];
     if let Some(card) = &design.card {
         let folds = match card.fold {
             Fold::Side => Folds::At(Edge::Left.word()),
@@ -58,15 +61,18 @@ fn facts(project: &Project) -> Vec<Fact> {
         };
         let flat = design.piece(card.base).size.numbers(design.units);
         let size = format!("{} {}", card.size.numbers(design.units), design.units.sign());
-        facts.push(Fact { value: said(&Line::new().measure(size)), note: said(&words::folds(folds, &flat)) });
+        facts.push(Fact {
+            value: said(&Line::new().measure(say.measured(&size))),
+            note: said(&words::folds(say, folds, &flat)),
+        });
     }
     let cut = |piece: &PieceId| matches!(design.piece(*piece).from, From::Paper(_) | From::Varies);
     let each: u32 = design.piece_ids().filter(cut).map(|piece| design.per_card(piece)).sum();
     let bought = project.plan.sheets.iter().filter(|sheet| !sheet.kept);
     let papers: BTreeSet<PaperId> = bought.map(|sheet| sheet.paper).collect();
     facts.push(Fact {
-        value: said(&words::sheets_of_papers(small(project.plan.sheets_used()), small(papers.len()))),
-        note: said(&words::pieces_in_all(each.saturating_mul(design.cards.value), each)),
+        value: said(&words::sheets_of_papers(say, small(project.plan.sheets_used()), small(papers.len()))),
+        note: said(&words::pieces_in_all(say, each.saturating_mul(design.cards.value), each)),
     });
     facts
 }
@@ -77,6 +83,7 @@ pub(super) fn across(design: &Design) -> usize {
 }
 
 fn cut_list(project: &Project, wanted: Wanted) -> CutList {
+    let say = project.words();
     let design = &project.design;
     let across = if wanted.large { 2 } else { across(design) };
     let ribbon = match across {
@@ -86,13 +93,13 @@ fn cut_list(project: &Project, wanted: Wanted) -> CutList {
     };
     CutList {
         across,
-        title: words::CUT_LIST,
-        note: said(&words::cut_list_note(design.cards.value, design.units)),
+        title: words::cut_list(say),
+        note: said(&words::cut_list_note(say, design.cards.value, design.units)),
         papers: design
             .paper_ids()
             .map(|paper| PaperList {
                 swatch: pictures::swatch(project, paper, ribbon),
-                name: capital(&design.paper(paper).name),
+                name: words::capital(say, &design.paper(paper).name),
                 note: said(&sheets_note(project, paper)),
                 kind: said(&kind_note(project, paper)),
                 rows: piece_rows(project, paper),
@@ -103,6 +110,7 @@ fn cut_list(project: &Project, wanted: Wanted) -> CutList {
 
 /// "2 sheets, 8 1/2 x 11 in": the sheets that the plan uses, kind by kind.
 pub(super) fn sheets_note(project: &Project, id: PaperId) -> Line {
+    let say = project.words();
     let (design, paper) = (&project.design, project.design.paper(id));
     let mut kinds: BTreeMap<usize, u32> = BTreeMap::new();
     for sheet in project.plan.sheets.iter().filter(|sheet| sheet.paper == id) {
@@ -116,20 +124,22 @@ pub(super) fn sheets_note(project: &Project, id: PaperId) -> Line {
         })
         .collect();
     match (paper.kept_from, sheets.as_slice()) {
-        (Some(source), [(count, size)]) => words::leftovers_note(*count, &design.paper(source).name, size),
-        _ => words::sheets_note(&sheets),
+        (Some(source), [(count, size)]) => words::leftovers_note(say, *count, &design.paper(source).name, size),
+        _ => words::sheets_note(say, &sheets),
     }
 }
 
 /// Pattern and weight of a paper.
 pub(super) fn kind_note(project: &Project, id: PaperId) -> Line {
+    let say = project.words();
     let paper = project.design.paper(id);
     let weight = paper.weight.as_ref().map(|weight| weight.value.written.as_str());
-    words::kind_note(pattern_words(paper.pattern), weight)
+    words::kind_note(say, pattern_words(say, paper.pattern).as_deref(), weight)
 }
 
 /// Pieces that the plan cuts from a paper, all sheets together, large to small.
 fn piece_rows(project: &Project, paper: PaperId) -> Vec<PieceRow> {
+    let say = project.words();
     let design = &project.design;
     let mut counts: BTreeMap<PieceId, u32> = BTreeMap::new();
     for sheet in project.plan.sheets.iter().filter(|sheet| sheet.paper == paper) {
@@ -143,9 +153,9 @@ fn piece_rows(project: &Project, paper: PaperId) -> Vec<PieceRow> {
         .into_iter()
         .map(|(piece, count)| PieceRow {
             count: count.to_string(),
-            name: words::piece_name(count, &design.piece(piece).name),
+            name: words::piece_name(say, count, &design.piece(piece).name),
             ring: design.ring(piece).to_string(),
-            size: said(&Line::new().measure(design.piece(piece).blank().numbers(design.units))),
+            size: said(&Line::new().measure(say.measured(&design.piece(piece).blank().numbers(design.units)))),
             note: becomes(project, piece, paper).map(|line| said(&line)),
         })
         .collect()
@@ -153,6 +163,7 @@ fn piece_rows(project: &Project, paper: PaperId) -> Vec<PieceRow> {
 
 /// What becomes of a piece's size: the base is folded, shapes are made from it, what is too long is trimmed.
 fn becomes(project: &Project, piece: PieceId, paper: PaperId) -> Option<Line> {
+    let say = project.words();
     let design = &project.design;
     if !design.piece(piece).is_plain() {
         return Some(shaped(design, piece, paper));
@@ -160,7 +171,7 @@ fn becomes(project: &Project, piece: PieceId, paper: PaperId) -> Option<Line> {
     if let Some(card) = &design.card
         && design.piece(piece).kind == PieceKind::Base
     {
-        return (card.fold != Fold::None).then(|| words::folded_to(&card.size.numbers(design.units)));
+        return (card.fold != Fold::None).then(|| words::folded_to(say, &card.size.numbers(design.units)));
     }
     let sizes: Vec<Size> = project
         .layout
@@ -175,30 +186,32 @@ fn becomes(project: &Project, piece: PieceId, paper: PaperId) -> Option<Line> {
         .collect();
     let first = *sizes.first()?;
     (first != design.piece(piece).size && sizes.iter().all(|size| *size == first))
-        .then(|| words::trimmed_to(&first.numbers(design.units)))
+        .then(|| words::trimmed_to(say, &first.numbers(design.units)))
 }
 
 /// What is made from a trimmed rectangle.
 fn shaped(design: &Design, id: PieceId, paper: PaperId) -> Line {
+    let say = design.words();
     let piece = design.piece(id);
     let windows = piece.shape.windows.len();
     let size = piece.size.numbers(design.units);
     let ringed = |piece: PieceId| (design.piece(piece).name.clone(), design.ring(piece));
     match (&piece.shape.form, piece.shape.making) {
-        (_, Making::Die { .. }) => words::cut_out(true, &size, windows),
-        (_, Making::Punch { .. }) => words::cut_out(false, &size, windows),
-        (Form::Rectangle, Making::ByHand) => words::with_windows(windows),
+        (_, Making::Die { .. }) => words::cut_out(say, true, &size, windows),
+        (_, Making::Punch { .. }) => words::cut_out(say, false, &size, windows),
+        (Form::Rectangle, Making::ByHand) => words::with_windows(say, windows),
         (Form::Triangle { .. }, Making::ByHand) => {
             let shared = of_piece(design, id, paper);
             let other = shared.map(|shared| shared.other.map_or(ringed(id), |(other, _)| ringed(other)));
-            words::cut_corner_to_corner(&ringed(id), other.as_ref())
+            words::cut_corner_to_corner(say, &ringed(id), other.as_ref())
         }
-        (_, Making::ByHand) => words::cut_to_shape(windows),
+        (_, Making::ByHand) => words::cut_to_shape(say, windows),
     }
 }
 
 /// The other sides of the card and its envelope that something lies on; a version's own where it differs.
 pub(super) fn sides(project: &Project, wanted: Wanted) -> Option<SidePages> {
+    let say = project.words();
     let design = &project.design;
     let mut figures = Vec::new();
     for view in views(project).into_iter().filter(|view| *view != View::Front) {
@@ -206,20 +219,21 @@ pub(super) fn sides(project: &Project, wanted: Wanted) -> Option<SidePages> {
             View::of(layer.face) == view && matches!(design.piece(layer.piece).from, From::Varies | From::Window(..))
         });
         let title = match view {
-            View::Front => words::ON_THE_FRONT,
-            View::Inside => words::ON_THE_INSIDE,
-            View::Back => words::ON_THE_BACK,
-            View::EnvelopeFront => words::ENVELOPE_FRONT,
-            View::EnvelopeFlap => words::ENVELOPE_BACK,
+            View::Front => words::on_the_front(say),
+            View::Inside => words::on_the_inside(say),
+            View::Back => words::on_the_back(say),
+            View::EnvelopeFront => words::envelope_front(say),
+            View::EnvelopeFlap => words::envelope_back(say),
         };
         for id in design.version_ids().take(if varies { usize::MAX } else { 1 }) {
             let version = if varies { design.version(id).name.as_str() } else { "" };
             let scene = pictures::side(project, id, view, wanted);
-            figures.extend(scene.map(|scene| Figure { caption: said(&words::side_caption(title, version)), scene }));
+            figures
+                .extend(scene.map(|scene| Figure { caption: said(&words::side_caption(say, &title, version)), scene }));
         }
     }
-    let lead = said(&words::other_sides_lead());
-    (!figures.is_empty()).then_some(SidePages { title: words::OTHER_SIDES, lead, figures })
+    let lead = said(&words::other_sides_lead(say));
+    (!figures.is_empty()).then_some(SidePages { title: words::other_sides(say), lead, figures })
 }
 
 /// The finished fronts in each scale at which they differ, the largest first.
@@ -236,6 +250,7 @@ fn figures(project: &Project, wanted: Wanted) -> Vec<Vec<Figure>> {
 }
 
 fn figures_within(project: &Project, wanted: Wanted, height: i64) -> Vec<Figure> {
+    let say = project.words();
     let design = &project.design;
     let shown = if wanted.form == asked::Form::Leaf { LEAF_VERSIONS } else { usize::MAX };
     design
@@ -251,10 +266,10 @@ fn figures_within(project: &Project, wanted: Wanted, height: i64) -> Vec<Figure>
                 })
                 .collect();
             let scene = pictures::front(project, id, wanted, height)?;
-            let mut caption = words::version_caption(&version.name, version.cards, &papers);
+            let mut caption = words::version_caption(say, &version.name, version.cards, &papers);
             if !wanted.fills {
                 // No hatch tells the papers apart: their names do, by the rings of the drawing.
-                caption = caption.text(" ").then(variants::papers_by_ring(&by_paper(design, id)));
+                caption = caption.text(" ").then(variants::papers_by_ring(say, &by_paper(design, id)));
             }
             Some(Figure { caption: said(&caption), scene })
         })
@@ -273,22 +288,23 @@ fn by_paper(design: &Design, version: VersionId) -> Vec<(Vec<u32>, String)> {
     papers.filter(|(rings, _)| !rings.is_empty()).collect()
 }
 
-const fn turned_over(how: TurnedOver) -> &'static str {
+fn turned_over(say: &Words, how: TurnedOver) -> String {
     match how {
-        TurnedOver::LeftToRight => cut_words::LEFT_TO_RIGHT,
-        TurnedOver::TopToBottom => cut_words::TOP_TO_BOTTOM,
+        TurnedOver::LeftToRight => cut_words::left_to_right(say),
+        TurnedOver::TopToBottom => cut_words::top_to_bottom(say),
     }
 }
 
 pub(super) fn boxes(project: &Project) -> Vec<CallOut> {
+    let say = project.words();
     let design = &project.design;
     let mut boxes = Vec::new();
     if !project.plan.missing.is_empty() {
         let lines = project.plan.missing.iter().map(|missing| {
             let (piece, paper) = (design.piece(missing.piece), design.paper(missing.paper));
-            said(&Line::plain(cut_words::missing(missing.count, &piece.name, &paper.name)))
+            said(&Line::plain(cut_words::missing(say, missing.count, &piece.name, &paper.name)))
         });
-        boxes.push(CallOut { title: words::PAPER_MISSING.to_owned(), caution: true, lines: lines.collect() });
+        boxes.push(CallOut { title: words::paper_missing(say), caution: true, lines: lines.collect() });
     }
     let mut lines = Vec::new();
     for id in design.paper_ids() {
@@ -301,31 +317,32 @@ pub(super) fn boxes(project: &Project) -> Vec<CallOut> {
         };
         match paper.back.filter(|_| !sheets.is_empty() && design.piece_ids().any(shows_back)) {
             Some(back) => lines.push(words::both_sides(
+                say,
                 &paper.name,
-                turned_over(back.turned_over),
+                &turned_over(say, back.turned_over),
                 paper.pattern == Pattern::OneWay || back.pattern == Pattern::OneWay,
             )),
             None if paper.pattern != Pattern::Any && !sheets.is_empty() => {
-                lines.push(words::keep_up(&paper.name, paper.pattern == Pattern::TwoWay));
+                lines.push(words::keep_up(say, &paper.name, paper.pattern == Pattern::TwoWay));
             }
             None => {}
         }
         if paper.different.is_some() && sheets.iter().map(|sheet| sheet.numbers.len()).sum::<usize>() > 1 {
-            lines.push(words::different_sheets(&paper.name));
+            lines.push(words::different_sheets(say, &paper.name));
         }
         if sheets.len() > 1 {
             let count = sheets.iter().map(|sheet| small(sheet.numbers.len())).sum();
-            lines.push(words::not_cut_alike(&paper.name, count));
+            lines.push(words::not_cut_alike(say, &paper.name, count));
         }
     }
     for id in design.piece_ids().filter(|piece| design.per_card(*piece) > 0) {
         let piece = design.piece(id);
         if let Some(greeting) = piece.greeting.as_ref().filter(|greeting| greeting.how == How::Printed) {
-            lines.push(words::printed_first(&piece.name, design.ring(id), &greeting.words.value));
+            lines.push(words::printed_first(say, &piece.name, design.ring(id), &greeting.words.value));
         }
         if let From::Window(frame, _) = piece.from {
             let frame_name = &design.piece(frame).name;
-            lines.push(words::left_by_a_window(&piece.name, design.ring(id), frame_name, design.ring(frame)));
+            lines.push(words::left_by_a_window(say, &piece.name, design.ring(id), frame_name, design.ring(frame)));
         }
     }
     for layer in &design.layers {
@@ -336,11 +353,11 @@ pub(super) fn boxes(project: &Project) -> Vec<CallOut> {
                     design.card.as_ref().map_or_else(String::new, |card| design.piece(card.base).name.clone())
                 }
             };
-            lines.push(words::cut_too_long(&layer.name, design.ring(layer.piece), &onto));
+            lines.push(words::cut_too_long(say, &layer.name, design.ring(layer.piece), &onto));
         }
     }
     if !lines.is_empty() {
-        boxes.push(CallOut { title: words::NOT_AS_USUAL.to_owned(), caution: false, lines: all_said(&lines) });
+        boxes.push(CallOut { title: words::not_as_usual(say), caution: false, lines: all_said(&lines) });
     }
     boxes
 }

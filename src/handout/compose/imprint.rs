@@ -6,8 +6,7 @@ use crate::handout::world::Stored;
 use crate::length::NM_PER_MM;
 use crate::picture::Picture;
 use crate::project::Project;
-use crate::words::Line;
-use crate::words::english::pages as words;
+use crate::words::{Line, pages as words};
 use std::sync::Arc;
 
 /// The most room of a logo on the front page: three of twelve columns, mm.
@@ -19,29 +18,36 @@ pub(super) fn accents(design: &Design) -> AccentColours {
 }
 
 pub(super) fn imprint(design: &Design) -> Option<ImprintData> {
+    let say = design.words();
     let imprint = design.imprint.as_ref()?;
     let logo = imprint.logo.as_ref().map(|logo| {
         let (width, height) = logo.within(LOGO.0 * NM_PER_MM, LOGO.1 * NM_PER_MM);
         let name = imprint.name.as_ref().map(|name| name.value.as_str()).or_else(|| design.giver());
-        StoredPicture { path: logo_path(logo), alt: name.unwrap_or(words::LOGO).to_owned(), width, height }
+        StoredPicture {
+            path: logo_path(logo),
+            alt: name.map_or_else(|| words::logo(say), str::to_owned),
+            width,
+            height,
+        }
     });
     Some(ImprintData {
         logo,
-        title: if imprint.terms.is_some() { words::TERMS } else { words::ON_THE_WEB },
+        title: if imprint.terms.is_some() { words::terms(say) } else { words::on_the_web(say) },
         terms: imprint.terms.as_ref().map(|terms| said(&Line::plain(terms.value.clone()))),
         web: imprint.web.as_ref().map(|web| WebLink { shown: web.shown.value.clone(), target: web.target.clone() }),
     })
 }
 
 pub(super) fn photos(design: &Design) -> Vec<PhotoFigure> {
+    let say = design.words();
     let figure = |(at, (photo, version)): (usize, (&crate::design::model::Photo, Option<&str>))| {
         let (width, height) = design.printed(photo);
         let alt = photo.alt.as_ref().map(|alt| alt.value.clone());
         PhotoFigure {
-            caption: said(&words::photo_caption(version)),
+            caption: said(&words::photo_caption(say, version)),
             photo: StoredPicture {
                 path: photo_path(at, &photo.picture),
-                alt: alt.unwrap_or_else(|| words::photo_alt(&design.title.value, version)),
+                alt: alt.unwrap_or_else(|| words::photo_alt(say, &design.title.value, version)),
                 width,
                 height,
             },

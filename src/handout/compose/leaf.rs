@@ -5,19 +5,19 @@ use crate::assembly::tell;
 use crate::design::model::Work;
 use crate::design::variants::Wanted;
 use crate::handout::data::{LeafCut, LeafPage, LeafPanel, Said, said};
-use crate::length::Units;
 use crate::project::Project;
-use crate::words::english::{pages as words, variants};
+use crate::words::{pages as words, variants};
 
 pub(super) fn page(project: &Project, wanted: Wanted) -> LeafPage {
+    let say = project.words();
     LeafPage {
-        title: variants::IN_SHORT.to_owned(),
-        lead: said(&variants::in_short_lead(project.units() == Units::Inch)),
-        caution: said(&words::cutting_caution()),
+        title: variants::in_short(say),
+        lead: said(&variants::in_short_lead(say, project.units())),
+        caution: said(&words::cutting_caution(say)),
         // One way to cut each sheet is enough.
         panels: cutting::panels_in_one_way(project, wanted).into_iter().map(short).collect(),
         boxes: front::boxes(project),
-        lines_title: variants::WHERE_THINGS_GO.to_owned(),
+        lines_title: variants::where_things_go(say),
         lines: lines(project),
     }
 }

@@ -8,11 +8,12 @@ use crate::handout::data::{MakingPages, StepCell, StepPart, TickRow, Ticks, all_
 use crate::handout::pictures;
 use crate::length::{Length, Units, parse_length};
 use crate::project::Project;
-use crate::words::english::pages as words;
+use crate::words::pages as words;
 use crate::words::{Inline, Line};
 
 /// The pages of putting together; none where nothing but cutting is done.
 pub(super) fn pages(project: &Project, wanted: Wanted) -> Option<MakingPages> {
+    let say = project.words();
     let design = &project.design;
     let (mut preparing, mut parts): (Vec<StepCell>, Vec<StepPart>) = (Vec::new(), Vec::new());
     let one_side = design.layers.iter().all(|layer| layer.face == Face::Front);
@@ -33,26 +34,26 @@ pub(super) fn pages(project: &Project, wanted: Wanted) -> Option<MakingPages> {
     }
     let drawn = parts.iter().flat_map(|part| &part.steps).any(|step| step.scene.is_some());
     let all = preparing.iter().chain(parts.iter().flat_map(|part| &part.steps));
-    let legend = pictures::legend(all.filter_map(|step| step.scene.as_ref()));
+    let legend = pictures::legend(say, all.filter_map(|step| step.scene.as_ref()));
     Some(MakingPages {
-        title: words::PUTTING_TOGETHER,
-        lead: said(&words::putting_lead(design.cards.value)),
+        title: words::putting_together(say),
+        lead: said(&words::putting_lead(say, design.cards.value)),
         legend,
         preparing,
         parts,
         ticks: (design.cards.value > 1).then(|| Ticks {
-            title: words::make(design.cards.value),
-            line: said(&words::tick_each()),
+            title: words::make(say, design.cards.value),
+            line: said(&words::tick_each(say)),
             rows: design
                 .versions
                 .iter()
                 .map(|version| TickRow {
-                    label: said(&words::tick_row(version.cards, &version.name)),
+                    label: said(&words::tick_row(say, version.cards, &version.name)),
                     count: version.cards,
                 })
                 .collect(),
         }),
-        foot: drawn.then(|| words::NOT_TO_SCALE.to_owned()),
+        foot: drawn.then(|| words::not_to_scale(say)),
     })
 }
 
@@ -62,18 +63,19 @@ const fn prepares(work: Work) -> bool {
 }
 
 /// What the steps beside each other on the page have in common.
-fn title(design: &Design, step: &Step) -> Option<&'static str> {
+fn title(design: &Design, step: &Step) -> Option<String> {
+    let say = design.words();
     let layer = match &step.action {
         Action::Glue { layer, .. } | Action::Trim { layer, .. } => Some(*layer),
         _ => None,
     };
     Some(match (step.work, layer.map(|layer| design.layer(layer).face)) {
-        (Work::Units, _) => words::FIRST_PUT_TOGETHER,
-        (Work::Decorating, _) => words::DECORATING,
-        (_, Some(Face::Front)) => words::ON_THE_FRONT,
-        (_, Some(Face::Inside(_))) => words::ON_THE_INSIDE,
-        (_, Some(Face::Back)) => words::ON_THE_BACK,
-        (_, Some(Face::EnvelopeFront | Face::EnvelopeFlap)) => words::ON_THE_ENVELOPE,
+        (Work::Units, _) => words::first_put_together(say),
+        (Work::Decorating, _) => words::decorating(say),
+        (_, Some(Face::Front)) => words::on_the_front(say),
+        (_, Some(Face::Inside(_))) => words::on_the_inside(say),
+        (_, Some(Face::Back)) => words::on_the_back(say),
+        (_, Some(Face::EnvelopeFront | Face::EnvelopeFlap)) => words::on_the_envelope(say),
         (_, None) => return None,
     })
 }

@@ -16,29 +16,31 @@ use crate::handout::pictures;
 use crate::length::{Length, NM_PER_INCH, NM_PER_MM, Size, Units};
 use crate::project::Project;
 use crate::shape::{Finish, Making};
-use crate::words::english::pages::{self as words, GoodFor};
+use crate::words::pages::{self as words, GoodFor};
 use crate::words::{Line, roman};
 
 /// A swatch in a list, tenths of a millimetre.
 const SWATCH: (i64, i64) = (80, 40);
 
 pub(super) fn pages(project: &Project, wanted: Wanted) -> SupplyPages {
+    let say = project.words();
     let design = &project.design;
     SupplyPages {
-        title: words::SUPPLIES,
-        lead: said(&words::supplies_lead(design.cards.value)),
+        title: words::supplies(say),
+        lead: said(&words::supplies_lead(say, design.cards.value)),
         lists: lists(project),
         leftovers: leftovers(project),
         told: told(project),
         print: PrintCheck {
-            title: words::CHECK_PRINT,
-            line: said(&words::check_print()),
-            bars: pictures::print_bars(wanted),
+            title: words::check_print_title(say),
+            line: said(&words::check_print(say)),
+            bars: pictures::print_bars(say, wanted),
         },
         cautions: vec![CallOut {
-            title: words::TAKE_CARE.to_owned(),
+            title: words::take_care(say),
             caution: true,
             lines: all_said(&words::cautions(
+                say,
                 has_small_parts(design),
                 made_with(design, |making| matches!(making, Making::Die { .. } | Making::Punch { .. })),
             )),
@@ -59,6 +61,7 @@ fn item(line: &Line) -> TickItem {
 }
 
 fn lists(project: &Project) -> Vec<TickList> {
+    let say = project.words();
     let design = &project.design;
     let papers = design
         .paper_ids()
@@ -66,6 +69,7 @@ fn lists(project: &Project) -> Vec<TickList> {
         .map(|paper| TickItem {
             swatch: Some(pictures::swatch(project, paper, SWATCH)),
             line: said(&words::paper_to_buy(
+                say,
                 &design.paper(paper).name,
                 sheets_note(project, paper),
                 kind_note(project, paper),
@@ -79,11 +83,16 @@ fn lists(project: &Project) -> Vec<TickList> {
     tools.extend(own(&design.tools));
     let mut also = decorations(design);
     also.extend(own(&design.supplies));
-    [(words::PAPER, papers), (words::GLUE, glue(design)), (words::ALSO, also), (words::TOOLS, tools)]
-        .into_iter()
-        .filter(|(_, items)| !items.is_empty())
-        .map(|(title, items)| TickList { title, items })
-        .collect()
+    [
+        (words::paper(say), papers),
+        (words::glue(say), glue(design)),
+        (words::also(say), also),
+        (words::tools(say), tools),
+    ]
+    .into_iter()
+    .filter(|(_, items)| !items.is_empty())
+    .map(|(title, items)| TickList { title, items })
+    .collect()
 }
 
 /// A length of a roll that is bought: whole feet or metres of tape, tenths of a metre of ribbon.
@@ -109,37 +118,39 @@ const fn up(nm: i64, step: i64) -> i64 {
 }
 
 fn glue(design: &Design) -> Vec<TickItem> {
+    let say = design.words();
     let totals = totals(design);
     let few = |count: i64| u32::try_from(count).unwrap_or(u32::MAX);
     let mut items = Vec::new();
     if totals.tape > 0 {
-        items.push(item(&words::tape(&bought(totals.tape, design.units))));
+        items.push(item(&words::tape(say, &bought(totals.tape, design.units))));
     }
     if totals.liquid > 0 {
-        items.push(item(&words::liquid_glue(totals.liquid)));
+        items.push(item(&words::liquid_glue(say, totals.liquid)));
     }
     if totals.foam > 0 {
-        items.push(item(&words::foam(few(totals.foam))));
+        items.push(item(&words::foam(say, few(totals.foam))));
     }
     if totals.dots > 0 {
-        items.push(item(&words::glue_dots(few(totals.dots))));
+        items.push(item(&words::glue_dots(say, few(totals.dots))));
     }
     items
 }
 
 /// Decorations, ribbon and twine.
 fn decorations(design: &Design) -> Vec<TickItem> {
+    let say = design.words();
     let totals = totals(design);
     let counted = totals.counted.iter().map(|(piece, count)| {
         let own = design.piece(*piece);
-        words::decoration(*count, &own.name, &sized(own.size, design.units))
+        words::decoration(say, *count, &own.name, &sized(own.size, design.units))
     });
     let rolls = totals.rolls.iter().map(|roll| {
         let own = design.piece(roll.piece);
         let wide = own.size.width.min(own.size.height);
         let units = design.units;
         let (wide, each) = (with_unit(wide, units), with_unit(roll.each, units));
-        words::roll(&own.name, &wide, roll.count, &each, &of_roll(roll.all, units))
+        words::roll(say, &own.name, &wide, roll.count, &each, &of_roll(roll.all, units))
     });
     counted.chain(rolls).map(|line| item(&line)).collect()
 }
@@ -154,41 +165,43 @@ fn made_with(design: &Design, is: impl Fn(Making) -> bool) -> bool {
 }
 
 fn tools(project: &Project) -> Vec<TickItem> {
+    let say = project.words();
     let design = &project.design;
     let longest =
         project.plan.sheets.iter().flat_map(|sheet: &SheetPlan| sheet.cuts.iter().map(|row| row.measure)).max();
     let mut tools = Vec::new();
     if let Some(longest) = longest {
         let step = with_unit(design.workshop.ruler, design.units);
-        tools.push(item(&words::trimmer(&with_unit(longest, design.units), &step)));
+        tools.push(item(&words::trimmer(say, &with_unit(longest, design.units), &step)));
     }
     if design.card.as_ref().is_some_and(|card| card.fold != Fold::None) {
-        tools.push(item(&words::scoring_tool()));
+        tools.push(item(&words::scoring_tool(say)));
     }
     let finishes: Vec<Finish> =
         design.pieces.iter().filter_map(|piece| piece.shape.make().ok()).flat_map(|made| made.finish).collect();
     let is_cut = finishes.iter().any(|finish| matches!(finish, Finish::Cut { .. }));
     if is_cut || design.layers.iter().any(|layer| layer.trim_flush.is_some()) {
-        tools.push(item(&words::scissors()));
+        tools.push(item(&words::scissors(say)));
     }
     if finishes.iter().any(|finish| matches!(finish, Finish::CutOut { making: Making::ByHand, .. })) {
-        tools.push(item(&words::knife()));
+        tools.push(item(&words::knife(say)));
     }
     if finishes.iter().any(|finish| matches!(finish, Finish::RoundCorner { .. })) {
-        tools.push(item(&words::corner_punch()));
+        tools.push(item(&words::corner_punch(say)));
     }
     if made_with(design, |making| matches!(making, Making::Die { .. })) {
-        tools.push(item(&words::dies()));
+        tools.push(item(&words::dies(say)));
     }
     if made_with(design, |making| matches!(making, Making::Punch { .. })) {
-        tools.push(item(&words::punches()));
+        tools.push(item(&words::punches(say)));
     }
-    tools.push(item(&words::pencil()));
+    tools.push(item(&words::pencil(say)));
     tools
 }
 
 /// One row a leftover; those of papers cut alike share one.
 fn leftovers(project: &Project) -> Option<LeftoverTable> {
+    let say = project.words();
     let (design, plan) = (&project.design, &project.plan);
     let all = plan.leftovers();
     let diagram = |left: &Left| plan.sheets[left.sheet].diagram;
@@ -207,17 +220,17 @@ fn leftovers(project: &Project) -> Option<LeftoverTable> {
             LeftoverRow {
                 number: group.iter().map(|left| roman(left.number)).collect::<Vec<_>>().join(", "),
                 from: match group.len() {
-                    1 => words::leftover_from(&design.paper(sheet.paper).name, count),
-                    papers => words::leftover_from_alike(small(papers)),
+                    1 => words::leftover_from(say, &design.paper(sheet.paper).name, count),
+                    papers => words::leftover_from_alike(say, small(papers)),
                 },
-                size: said(&Line::new().measure(group[0].size.numbers(design.units))),
-                idea: said(&words::good_for(good_for(project, group[0]))),
+                size: said(&Line::new().measure(say.measured(&group[0].size.numbers(design.units)))),
+                idea: said(&words::good_for(say, good_for(project, group[0]))),
             }
         })
         .collect();
     (!rows.is_empty()).then(|| LeftoverTable {
-        title: words::LEFTOVERS,
-        heads: words::leftover_heads(design.units),
+        title: words::leftovers(say),
+        heads: words::leftover_heads(say, design.units),
         rows,
     })
 }
@@ -248,10 +261,11 @@ fn good_for(project: &Project, left: &Left) -> GoodFor {
 }
 
 fn told(project: &Project) -> Vec<Told> {
+    let say = project.words();
     let design = &project.design;
     let mut told = Vec::new();
     if let Some(line) = spoiled(project) {
-        told.push(Told { title: words::SPOILED, scene: None, lines: vec![said(&line)] });
+        told.push(Told { title: words::spoiled(say), scene: None, lines: vec![said(&line)] });
     }
     let ideas: Vec<_> = design
         .leftovers
@@ -259,13 +273,13 @@ fn told(project: &Project) -> Vec<Told> {
         .map(|idea| {
             let text = Line::plain(idea.text.value.clone());
             said(&match idea.paper {
-                Some(paper) => words::from_paper(&design.paper(paper).name).then(text),
+                Some(paper) => words::from_paper(say, &design.paper(paper).name, &text),
                 None => text,
             })
         })
         .collect();
     if !ideas.is_empty() {
-        told.push(Told { title: words::IDEAS, scene: None, lines: ideas });
+        told.push(Told { title: words::ideas(say), scene: None, lines: ideas });
     }
     if let Some(card) = &design.card {
         let strip = Length::either(design.units, Length::inch(1, 1), Length::mm(25));
@@ -276,16 +290,18 @@ fn told(project: &Project) -> Vec<Told> {
             Length::either(design.units, Length::inch(1, 8), Length::mm(3))
         };
         let size = format!("{} {}", card.size.numbers(design.units), design.units.sign());
-        let mut lines = words::inside(&with_unit(strip, design.units), &size, &with_unit(room, design.units)).to_vec();
+        let mut lines =
+            words::inside(say, &with_unit(strip, design.units), &size, &with_unit(room, design.units)).to_vec();
         lines.extend(tell::loose_notes(design, &project.steps));
-        lines.push(words::ask_the_post());
-        told.push(Told { title: words::INSIDE, scene: None, lines: all_said(&lines) });
+        lines.push(words::ask_the_post(say));
+        told.push(Told { title: words::inside_title(say), scene: None, lines: all_said(&lines) });
     }
     told
 }
 
 /// Which leftover gives most of a piece again, paper by paper, and which pieces no leftover gives.
 fn spoiled(project: &Project) -> Option<Line> {
+    let say = project.words();
     let (design, plan) = (&project.design, &project.plan);
     let all = plan.leftovers();
     let mut line = Line::new();
@@ -306,7 +322,14 @@ fn spoiled(project: &Project) -> Option<Line> {
             {
                 found = true;
                 let (piece_name, paper_name) = (&design.piece(piece).name, &design.paper(paper).name);
-                line = line.then(words::gives_more(left.number, count, paper_name, piece_name, design.ring(piece)));
+                line = line.sentence(words::gives_more(
+                    say,
+                    left.number,
+                    count,
+                    paper_name,
+                    piece_name,
+                    design.ring(piece),
+                ));
             }
         }
         if !found {
@@ -316,7 +339,7 @@ fn spoiled(project: &Project) -> Option<Line> {
     if line.is_empty() {
         return None;
     }
-    Some(if none.is_empty() { line } else { line.then(words::no_spare(&none)) })
+    Some(if none.is_empty() { line } else { line.sentence(words::no_spare(say, &none)) })
 }
 
 /// How many of a piece a leftover gives by straight rows, the pattern's way and the rules of the hand

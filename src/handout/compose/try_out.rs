@@ -7,7 +7,7 @@ use crate::drawing::scale::Print;
 use crate::geometry::Rect;
 use crate::handout::data::{Figure, TryOutPages, said};
 use crate::project::Project;
-use crate::words::english::variants as words;
+use crate::words::variants as words;
 
 /// The version that is tried.
 const TRIED: VersionId = VersionId(0);
@@ -18,25 +18,27 @@ const GAP: i64 = 6_000_000;
 const CAPTION: i64 = 34_000_000;
 
 pub(super) fn pages(project: &Project) -> TryOutPages {
+    let say = project.words();
     let design = &project.design;
     let folds = design.card.as_ref().is_some_and(|card| !card.fold.scores(card.size).is_empty());
     let finished = figures::front::front(project, TRIED, Room::tenths_of_mm(1056, 1200));
     TryOutPages {
-        title: words::TRY_OUT.to_owned(),
-        lead: said(&words::try_out_lead()),
-        lines: words::try_out_how(folds).iter().map(said).collect(),
-        caution: said(&words::try_out_caution()),
-        bars: figures::small::print_bars(Print::NORMAL),
+        title: words::try_out(say),
+        lead: said(&words::try_out_lead(say)),
+        lines: words::try_out_how(say, folds).iter().map(said).collect(),
+        caution: said(&words::try_out_caution(say)),
+        bars: figures::small::print_bars(say, Print::NORMAL),
         finished: finished
-            .map(|scene| Figure { caption: said(&words::as_it_will_be(&design.version(TRIED).name)), scene }),
+            .map(|scene| Figure { caption: said(&words::as_it_will_be(say, &design.version(TRIED).name)), scene }),
         rows: rows(pieces(project)),
         steps: leaf::lines(project),
-        steps_title: words::WHERE_THINGS_GO.to_owned(),
+        steps_title: words::where_things_go(say),
     }
 }
 
 /// One figure a piece, with as many outlines as one card needs: the base first, then large to small.
 fn pieces(project: &Project) -> Vec<Figure> {
+    let say = project.words();
     let design = &project.design;
     let base = design.card.as_ref().map(|card| card.base);
     let mut own: Vec<PieceId> = design.piece_ids().filter(|piece| design.per_card(*piece) > 0).collect();
@@ -48,7 +50,7 @@ fn pieces(project: &Project) -> Vec<Figure> {
             let count = design.per_card(piece);
             let scene = figures::try_out::piece(project, piece, count, LIVE)?;
             let paper = design.paper_of(piece, TRIED).map_or("", |paper| design.paper(paper).name.as_str());
-            let caption = said(&words::try_piece(count, &design.piece(piece).name, design.ring(piece), paper));
+            let caption = said(&words::try_piece(say, count, &design.piece(piece).name, design.ring(piece), paper));
             Some(Figure { caption, scene })
         })
         .collect()

@@ -6,7 +6,8 @@ use crate::geometry::Angle;
 use crate::project::Project;
 use crate::rules::Rule;
 use crate::rules::tell::{shown, the_layer};
-use crate::words::english::laying::turn;
+use crate::words::Words;
+use crate::words::laying::turn;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -106,8 +107,8 @@ fn slanted(project: &Project, id: LayerId) -> Option<Finding> {
     }
     let the_layer = the_layer(design, id);
     let fact = match laid.len() {
-        1 => format!("turned {}", turn(most.hundredths())),
-        _ => format!("one of them turned {}", turn(most.hundredths())),
+        1 => format!("turned {}", turn(Words::english(), most.hundredths())),
+        _ => format!("one of them turned {}", turn(Words::english(), most.hundredths())),
     };
     let span = layer.tilt.map_or(layer.span, |tilt| tilt.span);
     let mut finding =

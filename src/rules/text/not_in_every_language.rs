@@ -28,7 +28,10 @@ fn check(project: &Project) -> Vec<Finding> {
             format!("{} of the {} languages of the handout missing", tags.len(), design.languages.len()),
         )
         .plainly(format!("the handout in {} would show this text in another language", tags.join(" and ")))
-        .help(format!("say it as `{{{first}: …, {0}}}`, or a name behind its key as `name: {{{0}}}`", places.join(", ")));
+        .help(format!(
+            "say it as `{{{first}: …, {0}}}`, or a name behind its key as `name: {{{0}}}`",
+            places.join(", ")
+        ));
         match &untold.file {
             Some(file) => finding.in_file(file),
             None => finding,

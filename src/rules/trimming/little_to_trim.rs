@@ -10,7 +10,7 @@ use crate::project::Project;
 use crate::rules::outlines::{about, up_to_ruler};
 use crate::rules::tell::{Axis, length, the_ground, the_layer};
 use crate::rules::{Rule, hand};
-use crate::words::english;
+use crate::words::english::check;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -52,7 +52,7 @@ fn little(project: &Project, id: LayerId, trimmed: &Trimmed) -> Option<Finding> 
     let (axis, _) = *ends.first()?;
     let over: Vec<(Edge, Length)> =
         ends.iter().map(|(_, edge)| (*edge, length(project, trimmed.over(*edge)))).collect();
-    let fact = english::check::overhang(&over);
+    let fact = check::overhang(&over);
     let end = hand::easy(project.units()).max(up_to_ruler(project, least.nm()));
     let help = if axis.along(layer) == Along::Centre && layer.count() == 1 {
         let side = length(project, axis.extent(trimmed.target)) + end * 2;

@@ -10,7 +10,7 @@ use crate::project::Project;
 use crate::rules::outlines::about;
 use crate::rules::tell::{Axis, ground_span, length, the_ground, the_layer};
 use crate::rules::{Rule, hand};
-use crate::words::english;
+use crate::words::english::check;
 
 /// The rule.
 pub static RULE: Rule = Rule {
@@ -58,7 +58,7 @@ fn tell(project: &Project, id: LayerId, trimmed: &Trimmed, axis: Axis, short: &[
     let piece = design.piece(layer.piece);
     let (the_layer, the_target) = (the_layer(design, id), the_ground(design, trimmed.onto));
     let ends: Vec<(Edge, Length)> = short.iter().map(|edge| (*edge, length(project, -trimmed.over(*edge)))).collect();
-    let fact = english::check::short(&ends);
+    let fact = check::short(&ends);
     let end = hand::easy(project.units());
     let centred = axis.along(layer) == Along::Centre;
     let help = if centred && layer.count() == 1 {

@@ -1,7 +1,7 @@
 //! What is said of a table of sizes.
 
-use super::{capital, counted, counted_word, listed_words};
-use crate::words::Line;
+use super::{capital, counted, listed_words};
+use crate::words::{Line, Words, counted_word};
 
 /// Which sides of the piece change.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -107,14 +107,14 @@ pub fn grows(by: Option<&str>, at_least: bool) -> Line {
 #[must_use]
 pub fn lost(size: &str, cards: u32) -> Line {
     let verb = if cards == 1 { "card is lost." } else { "cards are lost." };
-    Line::plain("At ").measure(size).text(format!(" {} {verb}", counted_word(cards)))
+    Line::plain("At ").measure(size).text(format!(" {} {verb}", counted_word(Words::english(), cards)))
 }
 
 /// "At 3 1/2 x 5 in two more cards come out."
 #[must_use]
 pub fn gained(size: &str, cards: u32) -> Line {
     let verb = if cards == 1 { "more card comes out." } else { "more cards come out." };
-    Line::plain("At ").measure(size).text(format!(" {} {verb}", counted_word(cards)))
+    Line::plain("At ").measure(size).text(format!(" {} {verb}", counted_word(Words::english(), cards)))
 }
 
 /// "No smaller size in the table gives more."

@@ -16,7 +16,7 @@ use crate::drawing::scene::{Anchor, At, Item, Lettering, Role, Scene};
 use crate::geometry::Rect;
 use crate::length::Length;
 use crate::project::Project;
-use crate::words::english::figures as words;
+use crate::words::figures as words;
 use crate::words::roman;
 use flags::Ground;
 use labels::{Apart, Label, Points, Said, Surroundings, Tag};
@@ -116,6 +116,7 @@ impl<'a> Figure<'a> {
 
     /// A kept leftover says its name, a piece that shows the back of the paper says so.
     fn tag(&self, piece: PieceId, version: Option<VersionId>) -> Option<Tag> {
+        let say = self.project.words();
         let design = &self.project.design;
         let settled = design.piece(piece);
         if matches!(settled.kind, PieceKind::Kept { .. }) {
@@ -131,7 +132,7 @@ impl<'a> Figure<'a> {
         let directed = back.pattern != Pattern::Any;
         design
             .shows_back(self.plan.paper, piece, version)
-            .then(|| Tag::Back(words::back().to_owned(), directed.then_some(points)))
+            .then(|| Tag::Back(words::back(say), directed.then_some(points)))
     }
 
     /// All cuts, and the flags in their places.
@@ -216,12 +217,14 @@ impl<'a> Figure<'a> {
     }
 
     fn size(&self, part: &Part) -> String {
+        let say = self.project.words();
         let units = self.project.units();
         let size = part.rect.size(self.plan.width.unit());
-        words::size(&size.numbers(units))
+        words::size(say, &size.numbers(units))
     }
 
     fn put_up(&mut self) {
+        let say = self.project.words();
         if self.project.design.paper(self.plan.paper).pattern != Pattern::OneWay {
             return;
         }
@@ -235,7 +238,7 @@ impl<'a> Figure<'a> {
             while top <= lowest {
                 let room = Area::at(x - 3000 * UM, top, 6000 * UM, height);
                 if self.canvas.is_free(room, 600 * UM) {
-                    put_up(&mut self.canvas, At::new(x, top), words::up());
+                    put_up(&mut self.canvas, At::new(x, top), &words::up(say));
                     return;
                 }
                 top += 500 * UM;
@@ -246,12 +249,13 @@ impl<'a> Figure<'a> {
 
     /// Leftovers with a number; scraps stay blank.
     fn label_leftovers(&mut self, waste: &[Area]) {
+        let say = self.project.words();
         for left in self.project.plan.leftovers() {
             if left.sheet != self.index || left.number == 0 {
                 continue;
             }
             let units = self.project.units();
-            let (numeral, size) = (roman(left.number), words::size(&left.size.numbers(units)));
+            let (numeral, size) = (roman(left.number), words::size(say, &left.size.numbers(units)));
             for part in left.parts {
                 let area = self.frame.area(self.plan.part(part).rect);
                 if labels::put_leftover(&mut self.canvas, area, &numeral, &size) {
@@ -295,16 +299,17 @@ impl<'a> Figure<'a> {
 
     /// Under the sheet: what the crossed strip is, and the scale.
     fn caption(&mut self) {
+        let say = self.project.words();
         let strip = self.parts(|part| *part == Use::EdgeStrip).first().map(|(part, _)| {
             let width = part.rect.width().min(part.rect.height());
-            words::edge_strip(&Length::of(width, self.project.units()).number(self.project.units()))
+            words::edge_strip(say, &Length::of(width, self.project.units()).number(self.project.units()))
         });
         // Only a fraction needs the larger letters.
         let role = match &strip {
             Some(words) if words.contains('/') => Lettering::Leftover,
             _ => Lettering::Small,
         };
-        let scale = words::scale(self.tenths);
+        let scale = words::scale(say, self.tenths);
         let mut baseline = self.area.bottom + 4700 * UM;
         let rooms = |baseline: i64| {
             let right = At::new(self.area.right, baseline);
@@ -371,16 +376,17 @@ fn crossed(area: Area) -> Item {
 }
 
 fn alt(project: &Project, sheet: &SheetPlan, index: usize) -> String {
+    let say = project.words();
     let (units, design) = (project.units(), &project.design);
     let cuts: Vec<String> = sheet
         .cuts
         .iter()
-        .map(|row| words::cuts_told(row.n, row.cuts, row.from.word(), &row.measure.number(units)))
+        .map(|row| words::cuts_told(say, row.n, row.cuts, row.from, &row.measure.number(units)))
         .collect();
     let unit = sheet.width.unit();
     let mut pieces: Vec<(PieceId, bool, String, u32)> = Vec::new();
     for part in &sheet.parts {
-        let size = words::size(&part.rect.size(unit).numbers(units));
+        let size = words::size(say, &part.rect.size(unit).numbers(units));
         match part.r#use {
             Use::Piece { piece, version, .. } => {
                 let back = design.shows_back(sheet.paper, piece, version);
@@ -397,14 +403,14 @@ fn alt(project: &Project, sheet: &SheetPlan, index: usize) -> String {
     }
     let numbered = project.plan.leftovers().into_iter().filter(|left| left.sheet == index && left.number > 0);
     let leftovers: Vec<(u32, String)> =
-        numbered.map(|left| (left.number, words::size(&left.size.numbers(units)))).collect();
+        numbered.map(|left| (left.number, words::size(say, &left.size.numbers(units)))).collect();
     pieces.sort_by_key(|(piece, back, ..)| (*piece, *back));
     let pieces: Vec<String> = pieces
         .into_iter()
         .map(|(piece, back, size, count)| {
-            words::pieces_told(count, &design.piece(piece).name, design.ring(piece), &size, back)
+            words::pieces_told(say, count, &design.piece(piece).name, design.ring(piece), &size, back)
         })
         .collect();
     let whole = format!("{} x {} {}", sheet.width.number(units), sheet.height.number(units), units.sign());
-    words::sheet(&design.paper(sheet.paper).name, &words::size(&whole), &cuts, &pieces, &leftovers)
+    words::sheet(say, &design.paper(sheet.paper).name, &words::size(say, &whole), &cuts, &pieces, &leftovers)
 }

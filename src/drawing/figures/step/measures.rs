@@ -11,7 +11,7 @@ use crate::drawing::outline::Outline;
 use crate::drawing::scale::Frame;
 use crate::geometry::{Edge, Polygon, Rect};
 use crate::project::Project;
-use crate::words::english::figures as words;
+use crate::words::figures as words;
 
 const UM: i64 = 1000;
 
@@ -36,6 +36,7 @@ pub(super) struct Measures {
 
 impl Measures {
     pub(super) fn read(project: &Project, ground: &Ground, frame: Frame, id: LayerId, copies: &[Copy]) -> Self {
+        let say = project.words();
         let layer = project.design.layer(id);
         let placed = project.layout.placed(id);
         let face = ground.rect;
@@ -58,7 +59,7 @@ impl Measures {
             && is_rectangle(project, id)
         {
             found.border = Some(borders[0]);
-            found.told.push(words::borders_told(&[number(project, borders[0])]));
+            found.told.push(words::borders_told(say, &[number(project, borders[0])]));
             return found;
         }
         let is_middle = is_centred && borders.iter().all(|b| *b >= 0);
@@ -69,14 +70,14 @@ impl Measures {
             let (onto_right, block_right) = (frame.area(onto).right, frame.area(block).right);
             let line = around.right + 7500 * UM;
             let outline = onto_right.max(block_right);
-            found.told.push(words::from_there(&text, &layer.name, &told));
+            found.told.push(words::from_there(say, &text, &layer.name, &told));
             found.dimensions.push(Dimension::upright((frame.y(high), frame.y(low)), (outline, outline), line, text));
         }
         if let Some((low, high, told)) = stretch(project, layer.across, block, onto, copies, (Edge::Left, Edge::Right))
         {
             let text = number(project, high - low);
             let outline = frame.area(onto).bottom;
-            found.told.push(words::from_there(&text, &layer.name, &told));
+            found.told.push(words::from_there(say, &text, &layer.name, &told));
             found.dimensions.push(Dimension::level(
                 (frame.x(low), frame.x(high)),
                 (outline, outline),
@@ -104,14 +105,16 @@ impl Measures {
         (onto, block): (Rect, Rect),
         around: Area,
     ) {
+        let say = project.words();
         let (side, end) = (onto.border(block, Edge::Right), onto.border(block, Edge::Top));
         let (onto_area, block_area) = (frame.area(onto), frame.area(block));
         if side > 0 {
             let text = number(project, side);
             self.told.push(words::from_there(
+                say,
                 &text,
                 &project.design.layer(id).name,
-                &words::the_edge(Edge::Right.word()),
+                &words::the_edge(say, Edge::Right),
             ));
             let ends = (block_area.right, onto_area.right);
             let outlines = (onto_area.bottom, onto_area.bottom);
@@ -120,9 +123,10 @@ impl Measures {
         if end > 0 {
             let text = number(project, end);
             self.told.push(words::from_there(
+                say,
                 &text,
                 &project.design.layer(id).name,
-                &words::the_edge(Edge::Top.word()),
+                &words::the_edge(say, Edge::Top),
             ));
             let ends = (onto_area.top, block_area.top);
             let outlines = (onto_area.right, onto_area.right);
@@ -133,12 +137,13 @@ impl Measures {
     /// How far a layer that is cut too long reaches past what it is trimmed to: the least of its
     /// ends, as the words say.
     fn overhang(&mut self, project: &Project, frame: Frame, id: LayerId, (block, target): (Rect, Rect), around: Area) {
+        let say = project.words();
         let past = |edge: Edge| -target.border(block, edge);
         let Some(edge) = Edge::ALL.into_iter().filter(|edge| past(*edge) > 0).min_by_key(|edge| past(*edge)) else {
             return;
         };
         let text = number(project, past(edge));
-        self.told.push(words::past_edge(&text, &project.design.layer(id).name, edge.word()));
+        self.told.push(words::past_edge(say, &text, &project.design.layer(id).name, edge));
         let (to, from) = (frame.area(target), frame.area(block));
         // Under the layer where its end is, clear of the dimension above it.
         let (low, high) = (to.edge(edge).min(from.edge(edge)), to.edge(edge).max(from.edge(edge)));
@@ -154,6 +159,7 @@ impl Measures {
 
     /// Gaps between copies, under or beside the block.
     fn gaps(&mut self, project: &Project, frame: Frame, id: LayerId, (x, y): (i64, i64)) {
+        let say = project.words();
         let layer = project.design.layer(id);
         let placed = project.layout.placed(id);
         let (across, down) = match layer.arrangement {
@@ -173,7 +179,7 @@ impl Measures {
                 .find_map(|one| Some((one, copies.iter().find(|copy| copy.top == one.top && copy.left >= one.right)?)))
         {
             let text = number(project, next.left - first.right);
-            self.told.push(words::gap(&text, &layer.name));
+            self.told.push(words::gap(say, &text, &layer.name));
             let ends = (frame.x(first.right), frame.x(next.left));
             self.dimensions.push(Dimension::level(ends, (outline, outline), line, text));
         }
@@ -183,7 +189,7 @@ impl Measures {
             && let Some(next) = copies.iter().find(|copy| copy.top <= first.bottom)
         {
             let text = number(project, first.bottom - next.top);
-            self.told.push(words::gap(&text, &layer.name));
+            self.told.push(words::gap(say, &text, &layer.name));
             let ends = (frame.y(first.bottom), frame.y(next.top));
             self.dimensions.push(Dimension::upright(ends, (block.right, block.right), block.right + 4500 * UM, text));
         }
@@ -199,14 +205,15 @@ fn stretch(
     copies: &[Copy],
     (low, high): (Edge, Edge),
 ) -> Option<(i64, i64, String)> {
+    let say = project.words();
     let neighbour = |layer: LayerId, edge: Edge| {
         let hull = copies.iter().filter(|copy| copy.layer == layer).map(|copy| copy.rect).reduce(Rect::hull);
         hull.map(|hull| (hull.edge(edge), project.design.layer(layer).name.clone()))
     };
     let found = match along {
         Along::Centre | Along::With(..) | Along::Midway(..) => return None,
-        Along::FromLow(_) => (onto.edge(low), block.edge(low), words::the_edge(low.word())),
-        Along::FromHigh(_) => (block.edge(high), onto.edge(high), words::the_edge(high.word())),
+        Along::FromLow(_) => (onto.edge(low), block.edge(low), words::the_edge(say, low)),
+        Along::FromHigh(_) => (block.edge(high), onto.edge(high), words::the_edge(say, high)),
         Along::After(layer, _) => {
             let (at, name) = neighbour(layer, high)?;
             (at, block.edge(low), name)

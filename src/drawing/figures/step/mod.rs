@@ -20,7 +20,7 @@ use crate::drawing::text;
 use crate::geometry::{Angle, Edge, Point, Polygon, Rect, Region, TOLERANCE};
 use crate::layout::place::place;
 use crate::project::Project;
-use crate::words::english::figures as words;
+use crate::words::figures as words;
 use measures::Measures;
 
 const UM: i64 = 1000;
@@ -203,6 +203,7 @@ impl<'a> Picture<'a> {
     }
 
     fn glue(&mut self, layer: LayerId, loose: bool) -> Option<String> {
+        let say = self.project.words();
         let (frame, face) = (self.frame(), self.ground.rect);
         let there = self.there(layer, loose);
         let mut all = there;
@@ -260,22 +261,24 @@ impl<'a> Picture<'a> {
         self.put_rings(frame, face, &copies, layer, &spots, right, busy, on_card);
 
         let onto = self.name_of(self.project.design.layer(layer).onto);
-        Some(words::glue_step(&self.told(layer), &onto, &measures.told))
+        Some(words::glue_step(say, &self.told(layer), &onto, &measures.told))
     }
 
     fn told(&self, layer: LayerId) -> String {
+        let say = self.project.words();
         let layer = self.project.design.layer(layer);
-        words::counted(layer.count(), &layer.name, self.project.design.ring(layer.piece))
+        words::counted(say, layer.count(), &layer.name, self.project.design.ring(layer.piece))
     }
 
     fn name_of(&self, onto: Onto) -> String {
+        let say = self.project.words();
         match onto {
             Onto::Card => match self.ground.view {
-                View::Front => words::card_front().to_owned(),
-                View::Inside => words::the_inside().to_owned(),
-                View::Back => words::the_back().to_owned(),
-                View::EnvelopeFront => words::the_envelope().to_owned(),
-                View::EnvelopeFlap => words::the_flap().to_owned(),
+                View::Front => words::card_front(say),
+                View::Inside => words::the_inside(say),
+                View::Back => words::the_back(say),
+                View::EnvelopeFront => words::the_envelope(say),
+                View::EnvelopeFlap => words::the_flap(say),
             },
             Onto::Layer(layer) => self.told(layer),
         }
@@ -294,6 +297,7 @@ impl<'a> Picture<'a> {
         on_card: bool,
         right: i64,
     ) -> i64 {
+        let say = self.project.words();
         let placed = self.project.layout.placed(layer);
         let onto = self.ground.rect_of(placed.face, placed.onto);
         let corner = frame.area(onto);
@@ -323,7 +327,7 @@ impl<'a> Picture<'a> {
         let baseline = centre.y + LENS_RADIUS + 4600 * UM;
         let text = number(self.project, border);
         self.canvas.text(Lettering::Figure, At::new(centre.x, baseline), Anchor::Middle, &text);
-        let scale = words::bare_scale(10);
+        let scale = words::bare_scale(say, 10);
         self.canvas.text(Lettering::Small, At::new(centre.x, baseline + 4600 * UM), Anchor::Middle, &scale);
         baseline + 4600 * UM
     }
@@ -381,6 +385,7 @@ impl<'a> Picture<'a> {
     }
 
     fn trim(&mut self, layer: LayerId, loose: bool) -> Option<String> {
+        let say = self.project.words();
         let (frame, face) = (self.frame(), self.ground.rect);
         let to = self.project.design.layer(layer).trim_flush.as_ref().map_or(Onto::Card, |flush| flush.value);
         let mut all = self.there(layer, loose);
@@ -425,7 +430,7 @@ impl<'a> Picture<'a> {
         }
         let mut busy = (HEIGHT, 0);
         if let Some(at) = word_spot(frame, &own, &lines) {
-            let word = self.canvas.text(Lettering::TrimWord, at, Anchor::Start, words::trim());
+            let word = self.canvas.text(Lettering::TrimWord, at, Anchor::Start, &words::trim(say));
             busy = (word.top, word.bottom);
         }
         let named = if is_face_down {
@@ -442,15 +447,16 @@ impl<'a> Picture<'a> {
         let right = named.iter().map(|copy| frame.area(copy.rect).right).chain([frame.area(face).right]).max()?;
         let right = if is_face_down { right } else { frame.area(face).right };
         self.put_rings(frame, face, &named, layer, &[], right, busy, !loose);
-        Some(words::trim_step(&self.told(layer), &self.name_of(to), is_face_down))
+        Some(words::trim_step(say, &self.told(layer), &self.name_of(to), is_face_down))
     }
 
     /// The word in a unit that lies face down, beside what is trimmed.
     fn put_back_word(&mut self, frame: Frame, copies: &[Copy], own: &[Copy], to: Onto) {
+        let say = self.project.words();
         let Some(copy) = copies.iter().find(|copy| Onto::Layer(copy.layer) == to) else { return };
         let outline = copy.outline(frame);
         let strips: Vec<Outline> = own.iter().map(|copy| copy.outline(frame)).collect();
-        let word = words::face_down();
+        let word = words::face_down(say);
         let area = outline.area();
         let spots = (2..=8).flat_map(|down| [4, 3, 5].map(|over| (over, down)));
         let mut spots: Vec<At> = spots
@@ -460,16 +466,17 @@ impl<'a> Picture<'a> {
         spots.sort_by_key(|at| (at.x - middle.x).abs() + (at.y - middle.y).abs());
         let spot = spots.into_iter().find(|spot| {
             let at = centred(Lettering::Small, *spot);
-            let room = text_area(Lettering::Small, at, Anchor::Middle, false, word).grown(800 * UM);
+            let room = text_area(Lettering::Small, at, Anchor::Middle, false, &word).grown(800 * UM);
             outline.contains(room) && !strips.iter().any(|strip| strip.overlaps(room)) && self.canvas.is_free(room, 0)
         });
         // Else under it all.
         let foot = strips.iter().map(|strip| strip.area().bottom).fold(area.bottom, i64::max);
         let spot = spot.unwrap_or_else(|| At::new(middle.x, foot + 4000 * UM));
-        self.canvas.centred_text(Lettering::Small, spot, word);
+        self.canvas.centred_text(Lettering::Small, spot, &word);
     }
 
     fn finished(&mut self) -> Option<String> {
+        let say = self.project.words();
         let frame = self.frame();
         self.ground.draw(&mut self.canvas, frame, Role::Ghost);
         let all: Vec<LayerId> = self.project.design.layer_ids().collect();
@@ -477,10 +484,11 @@ impl<'a> Picture<'a> {
         let pile = Pile { project: self.project, frame, copies: &copies, version: self.version };
         pile.draw(&mut self.canvas, |_| Role::Ghost, |_| false, &[]);
         let card = size_text(self.project, self.project.layout.card?);
-        Some(words::blank_front(&card))
+        Some(words::blank_front(say, &card))
     }
 
     fn stamp(&mut self, piece: PieceId) -> String {
+        let say = self.project.words();
         let design = &self.project.design;
         let size = design.piece(piece).size;
         let (width, height) = (size.width.nm(), size.height.nm());
@@ -506,10 +514,11 @@ impl<'a> Picture<'a> {
         let right = outline.stretches(area.middle().y).last().map_or(area.right, |(_, right)| *right);
         let dot = At::new(right - (inset / 2).min(900 * UM), area.middle().y);
         self.canvas.ring_with_leader(At::new(area.right + 6000 * UM + ring_radius(ring), dot.y), ring, dot);
-        words::stamp_step(&words::counted(1, &design.piece(piece).name, ring))
+        words::stamp_step(say, &words::counted(say, 1, &design.piece(piece).name, ring))
     }
 
     fn score(&mut self, piece: PieceId) -> Option<String> {
+        let say = self.project.words();
         let design = &self.project.design;
         let card = self.project.layout.card?;
         let size = design.piece(piece).size;
@@ -534,7 +543,7 @@ impl<'a> Picture<'a> {
             let y = area.top + scale.length(measure.nm());
             self.canvas.line(Role::Fold, At::new(area.left, y), At::new(area.right + past, y));
             let word = At::new(area.right + past + 1000 * UM, y + half_cap);
-            self.canvas.text(Lettering::Word, word, Anchor::Start, words::score());
+            self.canvas.text(Lettering::Word, word, Anchor::Start, &words::score(say));
             let text = number(self.project, measure.nm());
             let drawn = Dimension::upright((area.top, y), (area.left, area.left), area.left - 7500 * UM, text).draw();
             self.canvas.items.extend(drawn.items);
@@ -547,26 +556,27 @@ impl<'a> Picture<'a> {
             let x = area.left + scale.length(measure.nm());
             self.canvas.line(Role::Fold, At::new(x, area.top - past), At::new(x, area.bottom));
             let word = At::new(x + 1500 * UM, area.top - 1800 * UM);
-            self.canvas.text(Lettering::Word, word, Anchor::Start, words::score());
+            self.canvas.text(Lettering::Word, word, Anchor::Start, &words::score(say));
             let text = number(self.project, measure.nm());
             let drawn =
                 Dimension::level((area.left, x), (area.bottom, area.bottom), area.bottom + 7500 * UM, text).draw();
             self.canvas.items.extend(drawn.items);
             self.canvas.ring(At::new((x + area.right) / 2, area.middle().y), ring);
         }
-        let name = words::counted(1, &design.piece(piece).name, ring);
+        let name = words::counted(say, 1, &design.piece(piece).name, ring);
         let told = number(self.project, measure.nm());
-        Some(words::score_step(&name, &size_text(self.project, size), &told, from.word()))
+        Some(words::score_step(say, &name, &size_text(self.project, size), &told, from))
     }
 
     /// A base with more than one score, flat with its outside up: every line with its kind and its place
     /// from the left edge.
     fn several_scores(&mut self, piece: PieceId, scores: &[Score]) -> String {
+        let say = self.project.words();
         let design = &self.project.design;
         let size = design.piece(piece).size;
         let (width, height) = (size.width.nm(), size.height.nm());
         let scale = Scale::to_fit(width, height, WIDTH - 4000 * UM, 26_000 * UM);
-        let words_high = text::width(Lettering::Word, words::fold_kind(true)) + 2400 * UM;
+        let words_high = text::width(Lettering::Word, &words::fold_kind(say, true)) + 2400 * UM;
         // Words stand along the lines, above a base too low for them.
         let is_low = scale.length(height) < words_high + 8000 * UM;
         let past = if is_low { words_high } else { 2500 * UM };
@@ -578,12 +588,12 @@ impl<'a> Picture<'a> {
             let x = area.left + scale.length(score.at);
             let role = if score.mountain { Role::Fold } else { Role::Valley };
             self.canvas.line(role, At::new(x, area.top - past), At::new(x, area.bottom));
-            let word = words::fold_kind(score.mountain);
-            let long = text::width(Lettering::Word, word);
+            let word = words::fold_kind(say, score.mountain);
+            let long = text::width(Lettering::Word, &word);
             let foot = if is_low { area.top - 1000 * UM } else { area.top + 1200 * UM + long };
-            self.canvas.turned_text(Lettering::Word, At::new(x - 900 * UM, foot), Anchor::Start, word);
+            self.canvas.turned_text(Lettering::Word, At::new(x - 900 * UM, foot), Anchor::Start, &word);
             let text = number(self.project, score.at);
-            told.push(words::score_told(word, &text));
+            told.push(words::score_told(say, score.mountain, &text));
             levels.push(Dimension::level((area.left, x), (area.bottom, area.bottom), 0, text));
         }
         for drawn in stack(levels, area.bottom, 1) {
@@ -593,7 +603,12 @@ impl<'a> Picture<'a> {
         let last = scores.last().map_or(area.left, |score| area.left + scale.length(score.at));
         let spot = At::new((last + area.right) / 2, area.bottom - ring_radius(ring) - 1500 * UM);
         self.canvas.ring(spot, ring);
-        words::scores_step(&words::counted(1, &design.piece(piece).name, ring), &size_text(self.project, size), &told)
+        words::scores_step(
+            say,
+            &words::counted(say, 1, &design.piece(piece).name, ring),
+            &size_text(self.project, size),
+            &told,
+        )
     }
 }
 

@@ -8,8 +8,9 @@ use crate::layout::place::by_hand;
 use crate::project::Project;
 use crate::rules::outlines::{about, bounds, in_frame, inward, past_edges, up_to_ruler};
 use crate::rules::tell::{Axis, ground_span, length, the_ground, the_layer};
-use crate::words::english::laying::degrees;
+use crate::words::Words;
 use crate::words::english::listed_words;
+use crate::words::laying::degrees;
 
 /// The report of a layer that reaches past `ground`, the rectangle of what it lies on or of its face.
 pub(super) fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> Finding {
@@ -40,7 +41,7 @@ pub(super) fn tell(project: &Project, id: LayerId, onto: Onto, ground: Rect) -> 
         });
     }
     if on_its_own && let Some(most) = most_degrees(project, id, ground) {
-        ways.push(format!("turn it no more than {}", degrees(most)));
+        ways.push(format!("turn it no more than {}", degrees(Words::english(), most)));
     }
     if layer.count() == 1 {
         ways.push(format!("say `trim flush: {}`", ground_name(project, onto)));

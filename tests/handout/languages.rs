@@ -1,0 +1,87 @@
+//! The handout in German: the outside oracles, beside the English pages of the same project.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::oracles::{self, Sheet};
+use super::{editions, faults, written};
+use trimwright::design::variants::{Form, Wanted};
+use trimwright::handout::{self, Told};
+use trimwright::project::Project;
+use trimwright::words::Language;
+
+fn german() -> Language {
+    Language::of_tag("de").expect("German")
+}
+
+fn garden() -> Project {
+    editions("kitchen-garden").remove(0)
+}
+
+fn set(project: &Project, wanted: Wanted) -> Vec<u8> {
+    handout::typeset(project, wanted, &Told::default()).expect("it is set without a warning")
+}
+
+fn text(bytes: &[u8]) -> String {
+    let folder = tempfile::tempdir().expect("a folder");
+    oracles::text_of(&written(bytes, folder.path()))
+}
+
+/// Words of four letters and more, in small letters.
+fn long_words(text: &str) -> BTreeSet<String> {
+    let words = text.split(|sign: char| !sign.is_alphabetic());
+    words.filter(|word| word.chars().count() > 3).map(str::to_lowercase).collect()
+}
+
+/// What looks like a number, with how often it stands there.
+fn numbers(text: &str) -> BTreeMap<String, u32> {
+    let mut found = BTreeMap::new();
+    for word in text.split(|sign: char| sign.is_whitespace() || "()–-".contains(sign)) {
+        let word = word.trim_matches(|sign: char| !sign.is_ascii_digit());
+        if !word.is_empty() && word.chars().all(|sign| sign.is_ascii_digit() || ".,".contains(sign)) {
+            *found.entry(word.replace(',', ".")).or_default() += 1;
+        }
+    }
+    found
+}
+
+/// The words that both languages share, names of the designer and of months among them.
+const SHARED: [&str; 7] = ["heron", "lane", "paper", "room", "ring", "moos", "material"];
+
+#[test]
+fn german_pages_are_true_tagged_tidy_pages() {
+    let project = garden();
+    let told = project.told_in(german());
+    for wanted in
+        [Wanted::HANDOUT, Wanted { large: true, ..Wanted::HANDOUT }, Wanted { form: Form::Leaf, ..Wanted::HANDOUT }]
+    {
+        let bytes = set(&told, wanted);
+        let faults = faults(&bytes, Sheet::A4);
+        assert!(faults.is_empty(), "{wanted:?}: {faults:#?}");
+        assert!(bytes.windows(10).any(|part| part == b"/Lang (de)" || part == b"/Lang(de) "), "the language is said");
+    }
+}
+
+#[test]
+fn german_pages_hold_no_english_word_and_the_same_numbers() {
+    let project = garden();
+    for wanted in [
+        Wanted::HANDOUT,
+        Wanted { form: Form::Leaf, ..Wanted::HANDOUT },
+        Wanted { form: Form::TryOut, ..Wanted::HANDOUT },
+    ] {
+        let english = text(&set(&project, wanted));
+        let german = text(&set(&project.told_in(german()), wanted));
+        let both: Vec<String> = long_words(&english).intersection(&long_words(&german)).cloned().collect();
+        let other: Vec<&String> = both.iter().filter(|word| !SHARED.contains(&word.as_str())).collect();
+        assert!(long_words(&english).len() > 60, "the words were found");
+        assert!(other.is_empty(), "{wanted:?}: {other:?}");
+        let (english, german) = (numbers(&english), numbers(&german));
+        let unlike: Vec<(&String, Option<&u32>, Option<&u32>)> = english
+            .keys()
+            .chain(german.keys())
+            .filter(|number| english.get(*number) != german.get(*number))
+            .map(|number| (number, english.get(number), german.get(number)))
+            .collect();
+        assert!(unlike.is_empty(), "{wanted:?}: {unlike:?}");
+    }
+}
