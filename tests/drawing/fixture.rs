@@ -15,7 +15,6 @@ use trimwright::shape::{Form, Shape};
 use trimwright::source::{Span, Spanned};
 use trimwright::weight::parse_weight;
 use trimwright::words::{Language, Words};
-use trimwright::words::{Language, Words};
 
 /// Eighths of an inch.
 pub(crate) const fn e(eighths: i64) -> i64 {
