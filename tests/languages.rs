@@ -147,7 +147,7 @@ fn the_example_in_the_readme_is_sound() {
     let example = section.split_once("```yaml\n").expect("a block").1.split_once("```").expect("its end").0;
     let text = format!(
         "month: 2026-11\ncards: 4\nunits: metric\ncard: {{size: A6, fold: side, from: white}}\n{}",
-        example.replace("papers:\n  dusk", "papers:\n  white: {sheets: 4 of A4, name: {de: Weiß}}\n  dusk")
+        example.replace("papers:\n  dusk", "papers:\n  white: {sheets: 2 of A4, name: {de: Weiß}}\n  dusk")
     );
     assert_eq!(found(&text), Vec::<String>::new(), "{text}");
     let told = run(&text).editions[0].told_in(german()).into_owned();

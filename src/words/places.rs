@@ -14,6 +14,8 @@ fixed_words! {
     its_middle = "its-middle";
     /// The piece that a card is folded from.
     base = "base";
+    /// Several of them.
+    bases = "bases";
     /// The card, where a design has only its name.
     card = "card";
 }

@@ -108,13 +108,13 @@ photo-alt = Foto der fertigen Karte: { $title }{ $versions ->
 sketch = Kartenskizze
 sketch-for = Kartenskizze für { $month }
 all-alike = alle gleich
-version-count = { $count }~× { $name }
-folds-at = gefalzt { $edge ->
+version-count = { $count }~×~{ $name }
+folds-at = { $edge ->
     [left] links
     [right] rechts
     [top] oben
    *[bottom] unten
-}, aus { $flat }
+} gefalzt, aus { $flat }
 folds-gate = öffnet sich in der Mitte, aus { $flat }
 folds-accordion = im Zickzack gefalzt, { $panels } Felder, aus { $flat }
 folds-flat = flach, ohne Falz
@@ -171,7 +171,7 @@ side-caption = <strong>{ $title }</strong>
 side-caption-version = <strong>{ $title }</strong>, { CAPITAL($version) }
 envelope-front-title = Vorderseite des Umschlags
 envelope-back-title = Rückseite des Umschlags
-printed-first = <strong>Vor dem Zuschneiden drucken:</strong> „{ $words }“ steht auf jedem Stück von { $piece }~{ $ring }.
+printed-first = <strong>Vor dem Zuschneiden drucken:</strong> „{ $words }“ steht auf { $piece }~{ $ring }.
 left-by-a-window = <strong>{ CAPITAL($piece) }~{ $ring } ist, was ein Fenster übrig lässt.</strong>
     Aufheben, was aus { $frame }~{ $frame-ring } herauskommt.
 not-as-usual = Diesmal anders
@@ -179,7 +179,7 @@ cut-too-long = <strong>{ CAPITAL($piece) }~{ $ring } wird mit Absicht zu lang zu
     Nach dem Aufkleben bündig mit { $onto } abschneiden.
 keep-up = { $pattern ->
     [two-way] <strong>Das Muster von { CAPITAL($paper) } hat zwei Richtungen.</strong>
-        Nach Belieben um eine halbe Drehung drehen, nie um eine Viertel.
+        Nach Belieben um eine halbe Drehung drehen, nie um eine Vierteldrehung.
    *[one-way] <strong>Das Muster von { CAPITAL($paper) } hat eine Richtung.</strong>
         Auf die Rückseite jedes Teils einen Bleistiftpfeil zeichnen, bevor es abgeschnitten wird.
 }
@@ -228,7 +228,7 @@ pieces = { counted }~{ $ring }
 of-them-spare = { $pieces }, davon { $spare } übrig
 left = Reste: { $parts }
 left-part = { $leftover } { $size }
-left-part-several = { $leftover } { $size }, { $count }-mal
+left-part-several = { $leftover } { $size }, { $count }~Mal
 left-also = { $left } · von { CAPITAL($paper) }: { $leftovers }
 leftover-number = { $leftover }
 
@@ -288,25 +288,25 @@ pencil = Bleistift und weicher Radiergummi
 scissors = Scharfe Schere
 leftovers-title = Reste
 leftover-head-number = Nr.
-leftover-head-from = Aus
+leftover-head-from = Papier
 leftover-head-size = { $units ->
     [inch] Zoll
    *[metric] Millimeter
 }
-leftover-head-use = Gut für
+leftover-head-use = Gut als
 leftover-from = { $count ->
     [one] { CAPITAL($paper) }
    *[other] { CAPITAL($paper) }, { $count }
 }
 leftover-from-alike = { $count ->
     [one] { $count } Papier
-   *[other] { $count } Papieren
+   *[other] { $count } Papiere
 }
 good-for = { $use ->
-    [front] eine weitere Vorderseite
-    [tag] einen Geschenkanhänger
-    [bookmark] ein Lesezeichen
-    [strip] einen Streifen innen
+    [front] Vorderseite
+    [tag] Geschenkanhänger
+    [bookmark] Lesezeichen
+    [strip] Streifen innen
    *[small] kleine Formen
 }
 ideas = Ideen für die Reste
@@ -365,7 +365,7 @@ own-parts-from = { $form ->
 }
 own-often = { $times ->
     [one] einmal
-   *[other] { $times }-mal
+   *[other] { $times }~Mal
 }
 own-at = { $edge ->
     [left] links
@@ -419,7 +419,7 @@ rest-scrap = { $count ->
 }
 rest-left = { $count ->
     [one] { $leftover } bleibt übrig.
-   *[other] { $leftover } bleibt { $count }-mal übrig.
+   *[other] { $leftover } bleibt { $count }~Mal übrig.
 }
 row-mixed = { own-at-start } abschneiden: { $lots }.
 row-mixed-gives = { own-at-start } abschneiden: { $lots }. Ergibt { $pieces }.
@@ -427,14 +427,14 @@ row-cut = { CAPITAL($parts) } { own-at } { own-often } abschneiden.
 row-gives = { CAPITAL($parts) } { own-at } abschneiden: { $pieces }.
 row-put = { own-edge-start } { $parts } auf { $measure } anlegen und schneiden.{ $times ->
     [one] {""}
-   *[other] {" "}Das { $times }-mal.
+   *[other] {" "}Das { $times }~Mal.
 }
 row-put-each = Bei { $some ->
     [yes] { $count-word } der { $there-word }
    *[no] jedem der { $count-word }
 } { own-parts } { $size } die { own-the-edge } auf { $measure } anlegen und schneiden.{ $times ->
     [one] {""}
-   *[other] {" "}Das bei jedem { $times }-mal, zusammen { $all }-mal.
+   *[other] {" "}Das bei jedem { $times }~Mal, zusammen { $all }~Mal.
 }
 row-put-mixed = { own-edge-start } auf { $measure } anlegen und schneiden: { $lots }.
 it-gives = Ergibt { $pieces }.
@@ -496,7 +496,7 @@ no-more-ways = { $count ->
 pencil-arrow = Vor dem Zuschneiden von { CAPITAL($paper) } auf die Rückseite jedes Teils einen Bleistiftpfeil zeichnen,
     der nach oben zeigt.
 leftover = { $leftover } { $size }
-leftover-several = { $leftover } { $size } ({ $count }-mal)
+leftover-several = { $leftover } { $size } ({ $count }~Mal)
 own-cuts = { $count ->
     [one] { $count } Schnitt
    *[other] { $count } Schnitte
@@ -540,7 +540,7 @@ trim = { $loose ->
    *[no] Die Enden von { $piece } bündig mit { $onto } abschneiden.
 }
 caution-fingers = <strong>Finger von der Schnittlinie fernhalten.</strong>
-stamp = Jedes Stück von { $piece } stempeln: <strong>{ $words }</strong>. Die Farbe trocknen lassen.
+stamp = { CAPITAL($piece) } jeweils stempeln: <strong>{ $words }</strong>. Die Farbe trocknen lassen.
 score = { CAPITAL($piece) } jeweils { $measure } von { $from ->
     [left] links
     [right] rechts
@@ -560,7 +560,7 @@ fold-points = { $fold ->
 }
 score-accordion = { CAPITAL($piece) } jeweils mit der Außenseite nach oben { $measures } von links rillen. Im Zickzack
     falzen. Von links zeigen die Falze { $folds }. Das Feld ganz rechts ist die Vorderseite.
-print = Bevor das Papier zugeschnitten wird, für jedes Stück von { $piece } drucken: <strong>{ $words }</strong>. So auf
+print = Bevor das Papier zugeschnitten wird, für { $piece } jeweils drucken: <strong>{ $words }</strong>. So auf
     dem Bogen anordnen, wie das Stück zugeschnitten wird, zuerst auf Normalpapier probieren und die Farbe trocknen lassen.
 from-roll = { $count ->
     [one] Von der Rolle für jede Karte ein Stück von { $length } abschneiden.
@@ -580,7 +580,7 @@ dealt-onward = <strong>Stapel 1: </strong>{ $pieces }. Jeder weitere Stapel nimm
 dealt = <strong>Stapel { $pile }: </strong>{ $pieces }.
 times = { $count ->
     [one] Einmal
-   *[other] { $count }-mal
+   *[other] { $count }~Mal
 }
 now-put-together = { $count ->
     [one] Jetzt ist { counted }~{ $ring } zusammengesetzt.
@@ -613,6 +613,7 @@ its-corner = Ecke { corner-name }
 middle-of-its-edge = Mitte { edge }
 its-point = Punkt { $left }~von der linken und { $bottom }~von der unteren Kante
 base = Kartenrohling
+bases = Kartenrohlinge
 card = Karte
 side = { $side ->
     [front] Kartenvorderseite

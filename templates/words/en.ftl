@@ -544,6 +544,7 @@ its-corner = its { corner-name } corner
 middle-of-its-edge = the middle of its { $edge } edge
 its-point = the point { $left }~from its left edge and { $bottom }~from its bottom edge
 base = base
+bases = bases
 card = card
 side = { $side ->
     [front] front of the card

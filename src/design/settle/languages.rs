@@ -8,7 +8,7 @@ use super::ring::is_numbered;
 use crate::design::model::{Design, PieceKind, Untold};
 use crate::design::nodes::Node;
 use crate::source::{Span, Spanned};
-use crate::words::{Language, Plurals, Words};
+use crate::words::{Language, Plurals, Words, places};
 
 /// What a thing is called by readers.
 #[derive(Debug, Clone)]
@@ -187,7 +187,7 @@ impl<'a> Desk<'a> {
         }
         for piece in &mut design.pieces {
             if piece.kind == PieceKind::Base {
-                piece.name = crate::words::places::base(Words::of(language));
+                piece.name = places::base(Words::of(language));
             } else if let Some(name) = name_of(piece.span) {
                 (piece.name, piece.span) = (name.value, name.span);
             }
@@ -201,6 +201,9 @@ impl<'a> Desk<'a> {
             if let Some(name) = name_of(version.span) {
                 (version.name, version.span) = (name.value, name.span);
             }
+        }
+        if design.card.is_some() {
+            plurals.insert(places::base(Words::of(language)), places::bases(Words::of(language)));
         }
         design.words = Words::with_plurals(language, plurals);
     }
