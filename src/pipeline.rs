@@ -22,6 +22,7 @@ use crate::rules::sizes::restated::with_pair;
 use crate::rules::{self, allowing};
 use crate::shape::LARGEST_DRAWING;
 use crate::source::Source;
+use crate::words::Language;
 use std::path::Path;
 
 /// What a design comes to.
@@ -47,6 +48,8 @@ impl Outcome {
 pub struct Settled {
     /// One design an edition, in the order asked for, where it could be settled.
     pub designs: Vec<Design>,
+    /// The same as readers of each language are told them, where these are not the designs themselves.
+    pub told: Vec<Design>,
     /// What is wrong with each edition so far.
     pub found: Vec<Edition>,
 }
@@ -116,11 +119,17 @@ pub fn with_drawings(source: Source, files: &dyn Files, path: &Path) -> Source {
 /// `stem` is the file's name without its ending.
 #[must_use]
 pub fn settle(source: &Source, stem: &str, also: Option<Units>) -> Settled {
+    settle_told(source, stem, also, None)
+}
+
+/// The same, told in `language` too where the design does not ask for it.
+#[must_use]
+pub fn settle_told(source: &Source, stem: &str, also: Option<Units>, language: Option<Language>) -> Settled {
     let root = match nodes::read(source) {
         Ok(root) => root,
         Err(finding) => {
             let unread = Edition { units: Units::Inch, findings: vec![finding], restated: Vec::new() };
-            return Settled { designs: Vec::new(), found: vec![unread] };
+            return Settled { found: vec![unread], ..Settled::default() };
         }
     };
     let mut editions = settle::units_asked(&root);
@@ -131,8 +140,13 @@ pub fn settle(source: &Source, stem: &str, also: Option<Units>) -> Settled {
     editions.extend(also.filter(|units| !editions.contains(units)));
     let mut all = Settled::default();
     for units in editions {
-        let settled = settle::settle(&root, source, stem, units);
-        all.designs.extend(settled.design);
+        let settled = settle::settle_in(&root, source, stem, units, language, None);
+        if let Some(design) = settled.design {
+            let languages = design.told_otherwise().to_vec();
+            let told = |told| settle::settle_in(&root, source, stem, units, language, Some(told)).design;
+            all.told.extend(languages.into_iter().filter_map(told));
+            all.designs.push(design);
+        }
         all.found.push(Edition { units, findings: settled.findings, restated: settled.restated });
     }
     all
@@ -147,7 +161,13 @@ pub fn run(source: &Source, stem: &str) -> Outcome {
 /// The same, with an edition in the units of `also` where the design asks for none.
 #[must_use]
 pub fn run_also(source: &Source, stem: &str, also: Option<Units>) -> Outcome {
-    run_settled(settle(source, stem, also), |design| (search::plan(design), others(design)))
+    run_told(source, stem, also, None)
+}
+
+/// The same, told in `language` too where the design does not ask for it.
+#[must_use]
+pub fn run_told(source: &Source, stem: &str, also: Option<Units>, language: Option<Language>) -> Outcome {
+    run_settled(settle_told(source, stem, also, language), |design| (search::plan(design), others(design)))
 }
 
 /// The same with the first plan found within the sheets, for many designs at once: everything is found but what
@@ -163,7 +183,7 @@ pub fn run_quickly(source: &Source, stem: &str, also: Option<Units>) -> Outcome 
 
 /// The stages after reading; `plan` gives the plan of a design, and what comes of other sheets.
 pub(crate) fn run_settled(settled: Settled, mut plan: impl FnMut(&Design) -> (CutPlan, Vec<Other>)) -> Outcome {
-    let Settled { designs, mut found } = settled;
+    let Settled { designs, told, mut found } = settled;
     let made_in = found.first().map(|edition| edition.units);
     let mut editions: Vec<Project> = Vec::new();
     for design in &designs {
@@ -171,7 +191,8 @@ pub(crate) fn run_settled(settled: Settled, mut plan: impl FnMut(&Design) -> (Cu
         let (plan, others) = plan(design);
         let first = editions.first().filter(|first| made_in == Some(first.units()));
         let first = first.map(|first| Totals::of(&first.plan));
-        let (project, findings) = finish_beside(design.clone(), plan, others, first);
+        let told = told.iter().filter(|told| told.units == units).cloned().collect();
+        let (project, findings) = finish_beside(design.clone(), told, plan, others, first);
         if let Some(edition) = found.iter_mut().find(|edition| edition.units == units) {
             edition.findings.extend(findings);
         }
@@ -198,12 +219,13 @@ fn sort(findings: &mut [Finding]) {
 #[must_use]
 pub fn finish(design: Design, plan: CutPlan) -> (Project, Vec<Finding>) {
     let others = others(&design);
-    finish_beside(design, plan, others, None)
+    finish_beside(design, Vec::new(), plan, others, None)
 }
 
 /// The same beside the edition that the design is made in.
 fn finish_beside(
     design: Design,
+    told: Vec<Design>,
     plan: CutPlan,
     others: Vec<Other>,
     made_in: Option<Totals>,
@@ -211,7 +233,7 @@ fn finish_beside(
     let layout = place(&design);
     let steps = sequence(&design, &plan);
     let made = made(&design, &layout);
-    let project = Project { design, layout, made, plan, steps, others, made_in };
+    let project = Project { design, layout, made, plan, steps, others, told, made_in };
     let findings = rules::check(&project);
     (project, findings)
 }

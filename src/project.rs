@@ -6,7 +6,8 @@ use crate::design::model::{Design, PaperId};
 use crate::layout::model::Layout;
 use crate::length::Units;
 use crate::paper::made::Made;
-use crate::words::Words;
+use crate::words::{Language, Words};
+use std::borrow::Cow;
 
 /// Every stage's value for one edition of one design.
 #[derive(Debug, Clone)]
@@ -24,6 +25,8 @@ pub struct Project {
     /// The same design from other sheets that somebody may hold, papers and sheets in the order
     /// written.
     pub others: Vec<Other>,
+    /// The design as readers of each language are told it, where that is not `design` itself.
+    pub told: Vec<Design>,
     /// What the edition that the design is made in comes to, where this is another one.
     pub made_in: Option<Totals>,
 }
@@ -85,10 +88,23 @@ impl Other {
 }
 
 impl Project {
-    /// The words of the handout's language.
+    /// The words of the language that its texts are in.
     #[must_use]
-    pub fn words(&self) -> &'static Words {
+    pub const fn words(&self) -> &Words {
         self.design.words()
+    }
+
+    /// The same project as readers of a language are told it: names and texts change, nothing else.
+    #[must_use]
+    pub fn told_in(&self, language: Language) -> Cow<'_, Self> {
+        let Some(design) = self.told.iter().find(|told| told.words.language() == language) else {
+            return Cow::Borrowed(self);
+        };
+        let others = self.others.iter().map(|other| {
+            let sheets = design.paper(other.paper).also[other.also].sheets.clone();
+            Other { design: design.with_sheets(other.paper, sheets), ..other.clone() }
+        });
+        Cow::Owned(Self { design: design.clone(), others: others.collect(), told: Vec::new(), ..self.clone() })
     }
 
     /// The units of this edition.

@@ -5,6 +5,7 @@ mod bars;
 mod contrast;
 mod forms;
 mod ink;
+mod languages;
 mod look;
 mod oracles;
 mod seen_to_fail;

@@ -7,6 +7,7 @@ mod flow;
 mod geometry;
 mod handout;
 mod house;
+mod languages;
 mod mends;
 mod mutants;
 mod other_ways;

@@ -2,6 +2,7 @@
 
 use crate::design::variants::Wanted;
 use crate::length::Units;
+use crate::words::Language;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
 
@@ -127,6 +128,9 @@ pub(super) struct Publish {
     /// Publish this edition too, by rule where the design does not ask for it
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsWord>,
+    /// Make the handouts in this language too, where the design does not ask for it: `en` or `de`
+    #[arg(long, value_name = "LANGUAGE", value_parser = language)]
+    pub(super) language: Option<Language>,
     /// Make this handout too, in the words of the design's `handouts`, such as `--also "handout in large print on A4"`;
     /// may be said for several
     #[arg(long, value_name = "HANDOUT", value_parser = wanted)]
@@ -178,6 +182,14 @@ impl UnitsWord {
             Self::Metric => Units::Metric,
         }
     }
+}
+
+/// A language by its tag.
+fn language(tag: &str) -> Result<Language, String> {
+    Language::of_tag(tag).ok_or_else(|| {
+        let tags: Vec<&str> = Language::all().map(Language::tag).collect();
+        format!("there are words for {}", tags.join(" and "))
+    })
 }
 
 /// A handout by its words.

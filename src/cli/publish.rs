@@ -35,7 +35,7 @@ fn one(path: &Path, arguments: &Publish, templates: &Templates, out: &mut dyn Wr
     let opened = open::open(path)?;
     let name = opened.source.name();
     let also = arguments.units.map(UnitsWord::units);
-    let outcome = pipeline::run_also(&opened.source, &opened.stem, also);
+    let outcome = pipeline::run_told(&opened.source, &opened.stem, also, arguments.language);
     show::report(&opened.source, &outcome.findings);
     let broken = outcome.has_errors();
     if broken && !arguments.draft {

@@ -4,6 +4,7 @@
 //! the designer states, and by rule where none is stated. Must never know where a layer lies or how paper is cut.
 
 mod imprint;
+mod languages;
 mod papers;
 mod relations;
 
@@ -15,6 +16,7 @@ use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 use crate::words::{Language, Words};
 pub use imprint::{Accents, Imprint, Photo, Web};
+pub use languages::Untold;
 pub use papers::{
     AlongEdge, Also, Back, Cells, EdgeStrip, Fixed, FixedRow, Grain, Paper, Pattern, Sheets, Side, TurnedOver,
 };
@@ -43,8 +45,14 @@ pub struct Design {
     pub asked: Vec<Units>,
     /// Where the design says so, if it does.
     pub asked_span: Option<Span>,
-    /// What the handout is written in.
-    pub language: Language,
+    /// The languages that the handout is made in, at least one.
+    pub languages: Vec<Language>,
+    /// The words that go with its texts and names.
+    pub words: Words,
+    /// Whether anything has a reader's name beside its own.
+    pub has_readers_names: bool,
+    /// Texts and names that are not said in every language.
+    pub untold: Vec<Untold>,
     /// What this edition has by rule, since it is stated for the other one only.
     pub restated: Vec<Restated>,
     /// Title; the file's stem where a file for `cuts` has none.
@@ -93,12 +101,6 @@ pub struct Design {
 }
 
 impl Design {
-    /// The words of the handout's language.
-    #[must_use]
-    pub fn words(&self) -> &'static Words {
-        Words::of(self.language)
-    }
-
     /// A paper.
     #[must_use]
     pub fn paper(&self, id: PaperId) -> &Paper {

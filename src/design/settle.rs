@@ -16,6 +16,7 @@ mod head;
 mod heard;
 mod imprint;
 mod kept;
+mod languages;
 mod measures;
 mod names;
 mod papers;
@@ -43,19 +44,20 @@ use super::restate::Restated;
 use crate::diagnostic::Finding;
 use crate::length::Units;
 use crate::source::{Source, Span, Spanned};
-use crate::words::Language;
+use crate::words::{Language, Words};
 pub use beside::{imprint_named, logo_named, photos_named};
 use cells::settle_cells;
 use desk::Desk;
 pub use drawing::drawings_named;
 use faces::Lists;
 pub use heard::Heard;
+pub use languages::languages_asked;
 use repeats::Room;
 pub use said::{Said, said, said_piece};
 pub use units::{first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
-const KEYS: [&str; 24] = [
+const KEYS: [&str; 25] = [
     "title",
     "month",
     "designer",
@@ -64,6 +66,7 @@ const KEYS: [&str; 24] = [
     "about",
     "cards",
     "units",
+    "language",
     "workshop",
     "card",
     "papers",
@@ -111,9 +114,24 @@ pub struct Settled {
 }
 
 /// Settles a design for the edition in `units`, asked for by the design or not. `stem` is the file's
-/// stem: the title of a file for `cuts` that has none.
+/// stem: the title of a file for `cuts` that has none. Texts are in the design's first language, names are those
+/// that the design refers to.
 #[must_use]
 pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled {
+    settle_in(root, source, stem, units, None, None)
+}
+
+/// The same as readers of a language are told it: the texts, and what things are called. `also` is a language that
+/// is asked for from outside.
+#[must_use]
+pub fn settle_in(
+    root: &Node,
+    source: &Source,
+    stem: &str,
+    units: Units,
+    also: Option<Language>,
+    told: Option<Language>,
+) -> Settled {
     let mut asked = units_asked(root);
     if asked.is_empty() {
         asked.extend(first_units(root));
@@ -123,7 +141,10 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
     }
     let mut desk = Desk::new(source, units, asked);
     desk.written_in = units::units_written(root);
-    let mut design = whole(&mut desk, root, stem);
+    desk.languages = languages_asked(root);
+    desk.languages.extend(also.filter(|also| !languages_asked(root).contains(also)));
+    desk.language = told.unwrap_or(desk.first_language());
+    let mut design = whole(&mut desk, root, stem, told);
     let (mut findings, heard, mut restated) = (desk.findings, desk.heard, desk.restated);
     restated.sort_by_key(|restated| restated.span);
     if let Some(design) = &mut design {
@@ -146,7 +167,7 @@ pub fn settle(root: &Node, source: &Source, stem: &str, units: Units) -> Settled
     Settled { design, findings, heard, restated }
 }
 
-fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> {
+fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str, told: Option<Language>) -> Option<Design> {
     if !matches!(root, Node::Map(_)) {
         let span = root.span();
         let label = if root.is_empty() { "the file is empty" } else { "no `key: value` here" };
@@ -168,15 +189,18 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
             let _ = desk.required(&top, key, such_as);
         }
     }
-    let title = top.get("title").map(|field| desk.words(field));
+    let title = top.get("title").map(|field| desk.told(field));
     let month = top.get("month").map(|field| desk.month(field));
     let designer = top.get("designer").and_then(|field| desk.words(field));
     let imprint = top.get("imprint").and_then(|field| desk.imprint(field));
     let photo = top.get("photo").and_then(|field| desk.photo(field));
-    let about = top.get("about").and_then(|field| desk.words(field));
+    let about = top.get("about").and_then(|field| desk.told(field));
     let cards = desk.required(&top, "cards", "8").and_then(|field| desk.count(field, MOST_CARDS));
     if let Some(field) = top.get("units") {
         desk.units(field);
+    }
+    if let Some(field) = top.get("language") {
+        desk.language(field);
     }
     let workshop = desk.workshop(top.get("workshop"));
     desk.ruler = workshop.ruler;
@@ -268,7 +292,10 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         units: desk.units,
         asked: desk.asked.clone(),
         asked_span: top.get("units").map(|field| field.key),
-        language: Language::ENGLISH,
+        languages: desk.languages.clone(),
+        words: Words::of(desk.language).clone(),
+        has_readers_names: !desk.called.is_empty(),
+        untold: std::mem::take(&mut desk.untold),
         restated: Vec::new(),
         title,
         month,
@@ -293,5 +320,9 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str) -> Option<Design> 
         has_front,
     };
     settle_cells(&mut design);
+    if let Some(language) = told {
+        let places: Vec<Span> = layers.names.list.iter().map(|name| name.span).collect();
+        desk.name_for_readers(&mut design, &places, language);
+    }
     Some(design)
 }

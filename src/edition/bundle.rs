@@ -10,6 +10,7 @@ use crate::handout::{self, Templates, Told};
 use crate::length::Units;
 use crate::preview;
 use crate::project::Project;
+use crate::words::Language;
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
@@ -57,8 +58,15 @@ pub fn handout_name(wanted: Wanted, units: Units, draft: bool) -> String {
     format!("{form}-{page}-{units}{large}{fills}.pdf")
 }
 
+/// The file's name of a handout in a language that is not the design's first: `handout-a4-metric-de.pdf`.
+#[must_use]
+pub fn in_language(name: &str, language: Language) -> String {
+    let stem = name.strip_suffix(".pdf").unwrap_or(name);
+    format!("{stem}-{}.pdf", language.tag())
+}
+
 /// Makes everything that an edition holds: the usual handout of each project, those that the design asks for and
-/// those `also` wanted. A draft's folder is another one, so that it never replaces an edition.
+/// those `also` wanted, in each of its languages. A draft's folder is another one, so that it never replaces an edition.
 ///
 /// # Errors
 /// What could not be made and why, in one sentence.
@@ -83,18 +91,23 @@ pub fn bundle_with(
     let mut files = BTreeMap::new();
     for project in projects {
         let units = project.units();
-        for wanted in [Wanted::HANDOUT].iter().chain(&first.design.handouts).chain(also) {
-            let name = PathBuf::from(handout_name(*wanted, units, told.draft));
-            // One page may be the usual one and asked for by its name.
-            if !files.contains_key(&name) {
-                files.insert(name, handout::typeset_with(project, *wanted, told, templates)?);
+        for (number, language) in project.design.languages.iter().enumerate() {
+            let project = project.told_in(*language);
+            for wanted in [Wanted::HANDOUT].iter().chain(&first.design.handouts).chain(also) {
+                let name = handout_name(*wanted, units, told.draft);
+                let name = PathBuf::from(if number == 0 { name } else { in_language(&name, *language) });
+                // One page may be the usual one and asked for by its name.
+                if !files.contains_key(&name) {
+                    files.insert(name, handout::typeset_with(&project, *wanted, told, templates)?);
+                }
             }
         }
         let plan = json::to_json(&project.design, &project.plan);
         files.insert(PathBuf::from(format!("plan-{}.json", edition_name(units))), pretty(&plan)?);
     }
+    let told = first.told_in(first.design.words().language());
     for (version, name) in first.design.version_ids().zip(front_names(&first.design)) {
-        files.insert(PathBuf::from(name), front_png(first, version)?);
+        files.insert(PathBuf::from(name), front_png(&told, version)?);
     }
     Ok(Bundle { folder: format!("{month}-{stem}{folder_tail}"), files })
 }

@@ -147,6 +147,7 @@ pub static REGISTRY: &[&Rule] = &[
     &counts::versions_alike::RULE,
     &pictures::coarse_photo::RULE,
     &text::missing_glyph::RULE,
+    &text::not_in_every_language::RULE,
     &text::text_too_long::RULE,
     &text::note_without_its_work::RULE,
     &text::idea_without_leftover::RULE,

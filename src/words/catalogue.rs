@@ -3,8 +3,9 @@
 //! Takes the name of a message and its arguments, gives a [`Line`] or a string. Must never hold a
 //! sentence: they stand in the files of `templates/words`.
 
+use std::collections::BTreeMap;
 use std::fmt;
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
@@ -23,8 +24,11 @@ struct Known {
 }
 
 /// The languages, English first. A further one is one file and one entry.
-const LANGUAGES: [Known; 1] =
-    [Known { tag: "en", file: include_str!("../../templates/words/en.ftl"), plural: english::plural }];
+const LANGUAGES: [Known; 2] = [
+    Known { tag: "en", file: include_str!("../../templates/words/en.ftl"), plural: english::plural },
+    // No rule gives the plural of a German name: where a design does not say it, several stand as `4 × Laterne`.
+    Known { tag: "de", file: include_str!("../../templates/words/de.ftl"), plural: str::to_owned },
+];
 
 /// A language with a catalogue.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -64,15 +68,28 @@ impl Default for Language {
     }
 }
 
-/// One language's catalogue, ready to speak.
+/// Names of which a design says the plural, each with it.
+pub type Plurals = BTreeMap<String, String>;
+
+/// One language's catalogue, ready to speak, with the plurals that a design says.
+#[derive(Clone)]
 pub struct Words {
     language: Language,
-    bundle: FluentBundle<FluentResource>,
+    bundle: Arc<FluentBundle<FluentResource>>,
+    plurals: Plurals,
     /// Between whole numbers and tenths.
     decimal: String,
     /// Units' signs as measures are given, each with this language's.
     units: Vec<(&'static str, String)>,
 }
+
+impl PartialEq for Words {
+    fn eq(&self, other: &Self) -> bool {
+        (self.language, &self.plurals) == (other.language, &other.plurals)
+    }
+}
+
+impl Eq for Words {}
 
 impl fmt::Debug for Words {
     fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -94,6 +111,12 @@ impl Words {
         Self::of(Language::ENGLISH)
     }
 
+    /// The catalogue of a language, with the plurals of names that a design says.
+    #[must_use]
+    pub fn with_plurals(language: Language, plurals: Plurals) -> Self {
+        Self { plurals, ..Self::of(language).clone() }
+    }
+
     /// Its language.
     #[must_use]
     pub const fn language(&self) -> Language {
@@ -112,11 +135,17 @@ impl Words {
         debug_assert!(repeated.is_none(), "{}: {repeated:?}", known.tag);
         let plural = known.plural;
         let functions = [
-            bundle.add_function("PLURAL", move |args, _| on_text(args, &plural)),
+            bundle.add_function("PLURAL", move |args, _| {
+                on_text(args, &|name| marks::many(name).map_or_else(|| plural(name), str::to_owned))
+            }),
+            bundle.add_function("OWN-PLURAL", |args, _| {
+                on_text(args, &|name| if marks::many(name).is_some() { "yes" } else { "no" }.to_owned())
+            }),
             bundle.add_function("CAPITAL", |args, _| on_text(args, &english::capital)),
         ];
         debug_assert!(functions.iter().all(Result::is_ok));
-        let mut words = Self { language, bundle, decimal: String::new(), units: Vec::new() };
+        let (decimal, units) = (String::new(), Vec::new());
+        let mut words = Self { language, bundle: Arc::new(bundle), plurals: Plurals::default(), decimal, units };
         words.decimal = words.tell("decimal-sign").string();
         words.units = [("in", "unit-in"), ("mm", "unit-mm"), ("cm", "unit-cm"), ("m", "unit-m")]
             .map(|(sign, id)| (sign, words.tell(id).string()))
@@ -193,7 +222,11 @@ impl<'a> Tell<'a> {
     /// With a name or other words as they stand: data, never markup.
     #[must_use]
     pub fn name(mut self, key: &'a str, name: &str) -> Self {
-        self.args.set(key, marks::escaped(name));
+        let named = match self.words.plurals.get(name) {
+            Some(many) => marks::named(name, many),
+            None => marks::escaped(name),
+        };
+        self.args.set(key, named);
         self
     }
 

@@ -509,3 +509,15 @@ pub fn blank_sheet(say: &Words, paper: &str, size: &str) -> String {
 pub fn legend(say: &Words, both_ways: bool) -> String {
     say.tell("told-legend").kind("folds", if both_ways { "both" } else { "one" }).string()
 }
+
+/// Bits of ruler: each number with its neighbours among the even marks.
+#[must_use]
+pub fn rulers(say: &Words, each: &[(String, String, String)]) -> String {
+    let each: Vec<String> = each
+        .iter()
+        .map(|(number, below, above)| {
+            say.tell("told-mark").size("number", number).size("below", below).size("above", above).string()
+        })
+        .collect();
+    say.tell("told-rulers").name("marks", &joined_words(say, &each, Between::Semicolon)).string()
+}

@@ -21,6 +21,10 @@ const CUT: char = '\u{10f705}';
 const END: char = '\u{10f706}';
 /// Before a character of the data that would be read as one of these, or as the end of a written line.
 const ESCAPE: char = '\u{10f707}';
+/// Opens the plural of the name before it, which is not printed.
+const MANY: char = '\u{10f708}';
+/// Closes it.
+const MANY_END: char = '\u{10f709}';
 /// How far from such a character its escaped form stands.
 const ASIDE: u32 = 0x20;
 
@@ -45,7 +49,7 @@ pub(super) fn escaped(data: &str) -> String {
     for letter in data.chars() {
         match letter {
             '\n' => text.extend([ESCAPE, 'n']),
-            STRONG..=ESCAPE => {
+            STRONG..=MANY_END => {
                 text.push(ESCAPE);
                 text.extend(char::from_u32(u32::from(letter) + ASIDE));
             }
@@ -53,6 +57,17 @@ pub(super) fn escaped(data: &str) -> String {
         }
     }
     text
+}
+
+/// A name whose plural is known.
+pub(super) fn named(one: &str, many: &str) -> String {
+    format!("{}{MANY}{}{MANY_END}", escaped(one), escaped(many))
+}
+
+/// The plural of such a name.
+pub(super) fn many(name: &str) -> Option<&str> {
+    let (_, many) = name.split_once(MANY)?;
+    many.strip_suffix(MANY_END)
 }
 
 /// A measure as it goes into a message.
@@ -126,6 +141,7 @@ pub(super) fn apart(text: &str) -> Line {
                 'n' => Some('\n'),
                 letter => char::from_u32(u32::from(letter) - ASIDE),
             })),
+            MANY => while letters.next().is_some_and(|letter| letter != MANY_END) {},
             '\n' => run.push(' '),
             letter => run.push(letter),
         }

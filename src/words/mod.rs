@@ -41,7 +41,7 @@ pub mod places;
 pub mod stock;
 pub mod variants;
 
-pub use catalogue::{Language, Tell, Words};
+pub use catalogue::{Language, Plurals, Tell, Words};
 pub use counts::{
     cards, counted, counted_ring, counted_rings, counted_word, leftovers, listed, listed_words, plural, sheets,
 };

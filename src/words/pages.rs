@@ -11,6 +11,12 @@ fixed_words! {
     page = "page";
     /// Before the number of pages.
     of = "page-of";
+    /// Over the terms of use.
+    terms = "terms";
+    /// Over a web address without terms.
+    on_the_web = "on-the-web";
+    /// What a logo shows where nobody is named.
+    logo = "logo";
     /// The mark of a draft.
     draft = "draft";
     /// Title of a draft's last page.
@@ -134,6 +140,22 @@ pub(super) const fn key(units: Units) -> &'static str {
 #[must_use]
 pub fn units(say: &Words, units: Units) -> String {
     say.tell("units").kind("units", key(units)).string()
+}
+
+/// Above a photo: "The finished card", "**Dusk,** the finished card".
+#[must_use]
+pub fn photo_caption(say: &Words, version: Option<&str>) -> Line {
+    match version {
+        Some(version) => say.tell("photo-caption-version").name("version", version).line(),
+        None => say.tell("photo-caption").line(),
+    }
+}
+
+/// What a photo shows: "Photo of the finished card: Lantern Row, dusk."
+#[must_use]
+pub fn photo_alt(say: &Words, title: &str, version: Option<&str>) -> String {
+    let tell = say.tell("photo-alt").name("title", title).whether("versions", version.is_some());
+    tell.name("version", version.unwrap_or_default()).string()
 }
 
 /// Beside the title of a draft's last page.

@@ -12,6 +12,10 @@ fixed_words! {
     leftmost = "leftmost";
     /// `its middle`, as a point that something is turned about.
     its_middle = "its-middle";
+    /// The piece that a card is folded from.
+    base = "base";
+    /// Several of them.
+    bases = "bases";
     /// The card, where a design has only its name.
     card = "card";
 }

@@ -92,6 +92,18 @@ file-title = { $title }, { $month }
 footer-rest = { $units-word }
 footer-rest-dated = { $month } · { $units-word }
 
+## The designer's own look
+
+terms = Terms of use
+on-the-web = On the web
+logo = Logo
+photo-caption = The finished card
+photo-caption-version = <strong>{ CAPITAL($version) },</strong> the finished card
+photo-alt = Photo of the finished card: { $title }{ $versions ->
+    [yes] , { $version }
+   *[no] {""}
+}.
+
 ## The front page
 
 sketch = Sketch
@@ -531,6 +543,8 @@ its-middle = its middle
 its-corner = its { corner-name } corner
 middle-of-its-edge = the middle of its { $edge } edge
 its-point = the point { $left }~from its left edge and { $bottom }~from its bottom edge
+base = base
+bases = bases
 card = card
 side = { $side ->
     [front] front of the card
@@ -851,6 +865,8 @@ told-score-step = { $piece }, { $size }, with the score { $measure } from the { 
 told-swatch = The sign of { $paper }.
 told-blank-card = Outlines of the card, { $size }, to colour.
 told-blank-sheet = Outline of a sheet for { $paper }, { $size }.
+told-mark = { $number } is the mark between { $below } and { $above }
+told-rulers = A bit of ruler at true size: { $marks }.
 told-print-bars = Two bars to check the print with a ruler: 5 cm and 2 in long.
 told-legend = { $folds ->
     [both] A continuous line is a cut. A line of dashes and dots is a score and mountain fold, a line of dashes a score

@@ -14,6 +14,7 @@ use trimwright::project::Project;
 use trimwright::shape::{Form, Shape};
 use trimwright::source::{Span, Spanned};
 use trimwright::weight::parse_weight;
+use trimwright::words::{Language, Words};
 
 /// Eighths of an inch.
 pub(crate) const fn e(eighths: i64) -> i64 {
@@ -305,7 +306,10 @@ pub(crate) fn lantern_row() -> Project {
         units: Units::Inch,
         asked: vec![Units::Inch],
         asked_span: None,
-        language: trimwright::words::Language::ENGLISH,
+        languages: vec![Language::ENGLISH],
+        words: Words::english().clone(),
+        has_readers_names: false,
+        untold: Vec::new(),
         restated: Vec::new(),
         title: said("Lantern Row".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
@@ -378,7 +382,16 @@ pub(crate) fn lantern_row() -> Project {
             step(7, Work::Layering, glue(0, false)),
         ],
     };
-    Project { made: made(&design, &layout), design, layout, plan, steps, others: Vec::new(), made_in: None }
+    Project {
+        made: made(&design, &layout),
+        design,
+        layout,
+        plan,
+        steps,
+        others: Vec::new(),
+        told: Vec::new(),
+        made_in: None,
+    }
 }
 
 pub(crate) const FIRST: VersionId = VersionId(0);

@@ -27,6 +27,7 @@ use trimwright::paper::made::made;
 use trimwright::preview;
 use trimwright::project::Project;
 use trimwright::shape::{End, Form, Making, Shape, Window};
+use trimwright::words::{Language, Words};
 
 const ROOM: Room = Room::tenths_of_mm(830, 500);
 /// Papers: the base's, one with an "up", one that may be turned, plain cardstock.
@@ -62,7 +63,10 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         units: Units::Inch,
         asked: vec![Units::Inch],
         asked_span: None,
-        language: trimwright::words::Language::ENGLISH,
+        languages: vec![Language::ENGLISH],
+        words: Words::english().clone(),
+        has_readers_names: false,
+        untold: Vec::new(),
         restated: Vec::new(),
         title: said("Paper Shapes".to_owned()),
         month: Some(said(Month { year: 2026, month: 11 })),
@@ -121,6 +125,7 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         plan,
         steps: Steps::default(),
         others: Vec::new(),
+        told: Vec::new(),
         made_in: None,
     }
 }

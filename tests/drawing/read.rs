@@ -18,5 +18,14 @@ pub(crate) fn project(text: &str, units: Units) -> Project {
     let layout = place(&design);
     let plan = search::plan(&design);
     let steps = sequence(&design, &plan);
-    Project { made: made(&design, &layout), design, layout, plan, steps, others: Vec::new(), made_in: None }
+    Project {
+        made: made(&design, &layout),
+        design,
+        layout,
+        plan,
+        steps,
+        others: Vec::new(),
+        told: Vec::new(),
+        made_in: None,
+    }
 }

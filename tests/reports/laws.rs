@@ -56,6 +56,7 @@ fn placed(design: Design) -> Project {
         plan,
         steps: Steps::default(),
         others: Vec::new(),
+        told: Vec::new(),
         made_in: None,
     }
 }

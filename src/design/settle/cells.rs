@@ -34,7 +34,7 @@ impl<'a> Desk<'a> {
     ) -> Option<CellsDraft> {
         let known = ["called", "size", "columns", "rows", "left", "top"];
         let fields = self.fields(field.node, "the cells", field.key, &known)?;
-        let called = self.required(&fields, "called", "scene").and_then(|field| self.words(field));
+        let called = self.required(&fields, "called", "scene").and_then(|field| self.own_name(field));
         let size = self.required(&fields, "size", "3 x 4 in").and_then(|field| {
             let text = self.text(field)?;
             self.size_in(text, Role::Outright).map(|size| (size, text.span))

@@ -38,10 +38,11 @@ impl<'a> Desk<'a> {
     /// `{size: 4 x 4 mm, form: round, thick: 2 mm, length: 12 in}`.
     pub(super) fn decoration(&mut self, name: &Spanned<String>, node: &'a Node) -> PieceDraft {
         let mut draft = PieceDraft::empty();
-        let known = ["size", "form", "thick", "length"];
+        let known = ["size", "name", "form", "thick", "length"];
         let Some(fields) = self.fields(node, format!("the decoration `{}`", name.value), name.span, &known) else {
             return draft;
         };
+        self.readers_names(name.span, fields.get("name"));
         draft.wanted = self.required(&fields, "size", "4 x 4 mm").and_then(|field| {
             let text = self.text(field)?;
             self.size_in(text, Role::Outright).map(|size| (Wanted::Outright(size), text.span))

@@ -2,13 +2,16 @@
 //!
 //! Every fault is noted and the reading goes on: a `None` here always has its finding.
 
+use crate::design::model::Untold;
 use crate::design::nodes::{Map, Node};
 use crate::design::restate::Restated;
 use crate::diagnostic::{Certainty, Edit, Finding};
 use crate::length::{Length, Size, Unit, Units};
 use crate::source::{Source, Span, Spanned};
+use crate::words::Language;
 
 use super::heard::Heard;
+use super::languages::Called;
 use super::names::{is_sure, listed, tidy};
 
 /// The findings so far and what every part needs to know.
@@ -21,6 +24,14 @@ pub(super) struct Desk<'a> {
     /// The systems that the design asks for, at least one.
     pub(super) asked: Vec<Units>,
     pub(super) findings: Vec<Finding>,
+    /// The languages that the design asks for, at least one.
+    pub(super) languages: Vec<Language>,
+    /// The language that texts are taken in.
+    pub(super) language: Language,
+    /// Texts that are not said in every language asked for.
+    pub(super) untold: Vec<Untold>,
+    /// What readers call things, by the places of their keys.
+    pub(super) called: Vec<(Span, Vec<(Language, Called)>)>,
     /// What this edition has by rule so far.
     pub(super) restated: Vec<Restated>,
     /// The card as stated and as this edition has it, where a rule changed it.
@@ -86,6 +97,10 @@ impl<'a> Desk<'a> {
             ruler,
             asked,
             findings: Vec::new(),
+            languages: vec![Language::ENGLISH],
+            language: Language::ENGLISH,
+            untold: Vec::new(),
+            called: Vec::new(),
             restated: Vec::new(),
             card: None,
             cut_off: Vec::new(),
@@ -248,7 +263,7 @@ impl<'a> Desk<'a> {
         );
     }
 
-    fn repeated(&mut self, name: &str, span: Span, first: Span) {
+    pub(super) fn repeated(&mut self, name: &str, span: Span, first: Span) {
         self.note(
             Finding::error("repeated-key", span, format!("`{name}` stands here twice"), "the second")
                 .also(first, "the first")

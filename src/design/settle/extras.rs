@@ -2,6 +2,7 @@
 
 use super::desk::{Desk, Field};
 use super::front::Drafts;
+use super::languages::is_in_languages;
 use super::names::{Names, tidy};
 use crate::design::model::{Allowance, Idea, LayerId, Note, NoteOn, PaperId, Work};
 use crate::design::nodes::Node;
@@ -38,7 +39,7 @@ impl<'a> Desk<'a> {
             let also = WORKS.map(|(word, _)| word);
             self.declared(text, &layers.names, &also).map(|layer| NoteOn::Layer(LayerId(layer)))
         });
-        let text = self.required(&fields, "say", "\"Fold first.\"").and_then(|field| self.words(field));
+        let text = self.required(&fields, "say", "\"Fold first.\"").and_then(|field| self.told(field));
         Some(Note { on: on?, text: text? })
     }
 
@@ -52,15 +53,15 @@ impl<'a> Desk<'a> {
         // A map with a key of ours is an idea for one paper; any other is a text with a colon in it.
         let keyed = matches!(item.node, Node::Map(map) if map.entries.len() > 1
             || map.entries.iter().any(|(key, _)| matches!(tidy(&key.value).as_str(), "from" | "idea")));
-        if !keyed {
-            return self.words(item).map(|text| Idea { paper: None, text });
+        if !keyed || is_in_languages(item.node) {
+            return self.told(item).map(|text| Idea { paper: None, text });
         }
         let fields = self.fields(item.node, "an idea", item.key, &["from", "idea"])?;
         let from = fields.get("from").map(|field| {
             let text = self.text(field)?;
             self.declared(text, papers, &[]).map(PaperId)
         });
-        let text = self.required(&fields, "idea", "\"A tag.\"").and_then(|field| self.words(field));
+        let text = self.required(&fields, "idea", "\"A tag.\"").and_then(|field| self.told(field));
         let paper = match from {
             Some(paper) => Some(paper?),
             None => None,
@@ -78,10 +79,10 @@ impl<'a> Desk<'a> {
         named.into_iter().filter_map(allowance).collect()
     }
 
-    /// A list of texts.
+    /// A list of texts for the reader.
     pub(super) fn texts(&mut self, field: Option<Field<'a>>) -> Vec<Spanned<String>> {
         let items = field.and_then(|field| self.items(field)).unwrap_or_default();
-        items.into_iter().filter_map(|item| self.words(item)).collect()
+        items.into_iter().filter_map(|item| self.told(item)).collect()
     }
 
     /// The handouts that are made beside the usual one.

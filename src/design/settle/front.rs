@@ -155,7 +155,7 @@ impl<'a> Desk<'a> {
             let place = self.required(&fields, "place", pieces.list.first().map_or("mat", |name| &name.value));
             let place_text = place.and_then(|field| self.text(field));
             let piece = place_text.and_then(|text| self.declared(text, pieces, &[]));
-            let own = fields.get("as").and_then(|field| self.words(field));
+            let own = fields.get("as").and_then(|field| self.own_name(field));
             let name = own.or_else(|| place_text.map(|text| text.owned())).map_or_else(
                 || Spanned::new(String::new(), item.key),
                 |name| Spanned::new(tidy(&name.value), name.span),

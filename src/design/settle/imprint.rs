@@ -4,7 +4,7 @@ use super::beside::{beside, is_beside};
 use super::desk::{Desk, Field, Fields};
 use super::photo::{Use, unreadable};
 use crate::colour::{Colour, TEXT_CONTRAST, ratio};
-use crate::design::model::{Accents, Imprint, Web};
+use crate::design::model::{Accents, Imprint, Untold, Web};
 use crate::design::nodes::{self, Node};
 use crate::diagnostic::Finding;
 use crate::picture::Picture;
@@ -57,8 +57,10 @@ impl<'a> Desk<'a> {
             }
         };
         let mut own = Desk::new(&source, self.units, self.asked.clone());
+        (own.language, own.languages) = (self.language, self.languages.clone());
         let imprint = own.imprint_at(&root, file, self);
         let (found, heard) = (own.findings, own.heard);
+        self.untold.extend(own.untold.into_iter().map(|untold| Untold { file: Some(file.to_owned()), ..untold }));
         self.heard.join(heard);
         self.findings.extend(found.into_iter().map(|finding| finding.in_file(file)));
         imprint
@@ -74,7 +76,7 @@ impl<'a> Desk<'a> {
         let name = top.get("name").and_then(|field| self.words(field));
         let logo = top.get("logo").and_then(|field| self.logo(field, file, design));
         let accents = top.get("accents").map(|field| self.accents(field));
-        let terms = top.get("terms").and_then(|field| self.words(field));
+        let terms = top.get("terms").and_then(|field| self.told(field));
         let web = top.get("web").and_then(|field| self.web(field));
         Some(Imprint { file: file.to_owned(), name, logo, accents: accents.unwrap_or_default(), terms, web })
     }

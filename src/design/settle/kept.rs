@@ -5,6 +5,7 @@ use super::names::{Names, tidy};
 use super::sheets::MOST_SHEETS;
 use super::text::Text;
 use crate::design::model::{Fixed, From, Paper, PaperId, Piece, PieceKind, Sheets, Side, Stated};
+use crate::design::nodes::Node;
 use crate::design::restate::{Restate, Role, Towards};
 use crate::design::sizes::named;
 use crate::diagnostic::Finding;
@@ -49,11 +50,22 @@ impl<'a> Desk<'a> {
     pub(super) fn keep(&mut self, field: Field<'a>, source: usize) -> Vec<KeptDraft> {
         let entries = self.named(field).unwrap_or_default();
         let drafts = entries.into_iter().map(|(name, node)| {
-            let place = Field { name: "keep", key: name.span, node, item: true };
-            let sheets = self.text(place).and_then(|text| self.kept_sheets(text));
+            let sheets = self.kept_size(&name, node).and_then(|text| self.kept_sheets(text));
             KeptDraft { name, source, sheets, printed: false }
         });
         drafts.collect()
+    }
+
+    /// A size, or `{size: 4 x 5 1/2 in, name: {de: Anhängerpapier}}`.
+    fn kept_size(&mut self, name: &Spanned<String>, node: &'a Node) -> Option<Text<'a>> {
+        if !matches!(node, Node::Map(_)) {
+            self.readers_names(name.span, None);
+            return self.text(Field { name: "keep", key: name.span, node, item: true });
+        }
+        let fields = self.fields(node, format!("the leftover `{}`", name.value), name.span, &["size", "name"])?;
+        self.readers_names(name.span, fields.get("name"));
+        let size = self.required(&fields, "size", "4 x 5 1/2 in")?;
+        self.text(size)
     }
 
     /// `4 x 5 1/2 in`, `2 of 4 x 5 1/2 in | 100 x 140 mm`, `2 of A6 | 2 of quarter letter`.

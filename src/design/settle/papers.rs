@@ -13,8 +13,9 @@ use crate::length::Size;
 use crate::source::{Span, Spanned};
 
 const STRIP_FORM: &str = "say it as `1/2 in at the bottom, beside`";
-const KEYS: [&str; 15] = [
+const KEYS: [&str; 16] = [
     "sheets",
+    "name",
     "also from",
     "pattern",
     "sides",
@@ -108,6 +109,7 @@ impl<'a> Desk<'a> {
     fn paper(&mut self, number: usize, name: &Spanned<String>, node: &'a Node) -> PaperDraft {
         let what = format!("the paper `{}`", name.value);
         let Some(fields) = self.fields(node, what, name.span, &KEYS) else { return PaperDraft::default() };
+        self.readers_names(name.span, fields.get("name"));
         let sheets = self.required(&fields, "sheets", "2 of letter").and_then(|field| self.sheets(field));
         let also = fields.get("also from").map(|field| self.also_from(field)).unwrap_or_default();
         let patterns = self.patterns(&fields);

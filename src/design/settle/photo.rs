@@ -44,7 +44,7 @@ impl<'a> Desk<'a> {
         let (file, alt) = match field.node {
             Node::Map(_) => {
                 let fields = self.fields(field.node, "the photo", field.key, &["alt", "file"])?;
-                let alt = fields.get("alt").map(|field| self.words(field));
+                let alt = fields.get("alt").map(|field| self.told(field));
                 let file = self.required(&fields, "file", "card.jpg").and_then(|field| self.text(field))?;
                 let alt = match alt {
                     Some(alt) => Some(alt?),

@@ -81,6 +81,7 @@ impl<'a> Desk<'a> {
         let mut draft = PieceDraft::empty();
         let known = [
             "size",
+            "name",
             "from",
             "pattern",
             "side",
@@ -96,6 +97,7 @@ impl<'a> Desk<'a> {
         let Some(fields) = self.fields(node, format!("the piece `{}`", name.value), name.span, &known) else {
             return draft;
         };
+        self.readers_names(name.span, fields.get("name"));
         draft.shape = self.shape(&fields);
         let outlined = outlined(&fields, draft.shape.as_ref());
         let such_as = if outlined == Outlined::No { "2 x 3 in" } else { "{width: 2 in}" };
@@ -157,7 +159,8 @@ impl<'a> Desk<'a> {
             return None;
         }
         let (field, how) = *said.first()?;
-        let words = self.words(field)?;
+        // A die, or a stamp, says the same to readers of every language.
+        let words = if how == How::Printed { self.told(field)? } else { self.told_or_shared(field)? };
         let by_die = fields.get("by").is_some_and(|by| matches!(by.node, Node::Scalar(by) if tidy(&by.text) == "die"));
         if how == How::DieCut && !by_die {
             self.note(

@@ -106,7 +106,7 @@ impl<'a> Desk<'a> {
         let fields = self.fields(item.node, "a version", item.key, &["name", "cards", "papers", "side", "photo"])?;
         let side = self.side(fields.get("side"));
         let photo = fields.get("photo").and_then(|field| self.photo(field));
-        let name = self.required(&fields, "name", "dusk").and_then(|field| self.words(field));
+        let name = self.required(&fields, "name", "dusk").and_then(|field| self.own_name(field));
         let cards = self.required(&fields, "cards", "4").and_then(|field| self.count(field, MOST_CARDS));
         let mut stated: Vec<(usize, PaperId)> = Vec::new();
         let mut whole = true;

@@ -19,7 +19,7 @@ pub static RULE: Rule = Rule {
 
 fn check(project: &Project) -> Vec<Finding> {
     let mut findings = Vec::new();
-    for text in printed(&project.design) {
+    for text in printed(project) {
         let mut missing: Vec<char> = Vec::new();
         for sign in text.text.chars().filter(|sign| !is_printable(*sign)) {
             if !missing.contains(&sign) {

@@ -3,6 +3,7 @@
 use crate::design::model::Design;
 use crate::diagnostic::Finding;
 use crate::fonts::{DISPLAY, TEXT};
+use crate::project::Project;
 use crate::source::Span;
 
 /// The room that a kind of text has on the pages.
@@ -61,8 +62,20 @@ impl Printed<'_> {
     }
 }
 
-/// Every text of the design that comes on paper, in the order of the model.
-pub(super) fn printed(design: &Design) -> Vec<Printed<'_>> {
+/// Every text that comes on paper, in the order of the model, then what each language has besides.
+pub(super) fn printed(project: &Project) -> Vec<Printed<'_>> {
+    let mut all = printed_of(&project.design);
+    for told in &project.told {
+        for text in printed_of(told) {
+            if !all.iter().any(|known| known.span == text.span && known.text == text.text) {
+                all.push(text);
+            }
+        }
+    }
+    all
+}
+
+fn printed_of(design: &Design) -> Vec<Printed<'_>> {
     let mut all = Vec::new();
     let mut add = |text, span, place| all.push(Printed { text, span, place, file: None });
     add(design.title.value.as_str(), design.title.span, TITLE);

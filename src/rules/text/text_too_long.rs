@@ -17,7 +17,7 @@ pub static RULE: Rule = Rule {
 };
 
 fn check(project: &Project) -> Vec<Finding> {
-    printed(&project.design).into_iter().filter_map(|text| one(&text).map(|finding| text.told(finding))).collect()
+    printed(project).into_iter().filter_map(|text| one(&text).map(|finding| text.told(finding))).collect()
 }
 
 fn one(text: &Printed<'_>) -> Option<Finding> {
