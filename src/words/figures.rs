@@ -418,18 +418,6 @@ pub fn score_told(say: &Words, mountain: bool, number: &str, edge: Edge) -> Stri
     say.tell("told-score").kind("fold", fold_key(mountain)).size("number", number).kind("edge", edge.word()).string()
 }
 
-/// Bits of ruler: each number with its neighbours among the even marks.
-#[must_use]
-pub fn rulers(say: &Words, each: &[(String, String, String)]) -> String {
-    let each: Vec<String> = each
-        .iter()
-        .map(|(number, below, above)| {
-            say.tell("ruler-mark").size("number", number).size("below", below).size("above", above).string()
-        })
-        .collect();
-    say.tell("told-rulers").name("rulers", &joined_words(say, &each, Between::Semicolon)).string()
-}
-
 /// Under a cutting diagram, before what the pieces are that have no room for a label.
 #[must_use]
 pub fn all_others(say: &Words, kinds: usize) -> String {

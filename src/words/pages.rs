@@ -81,12 +81,6 @@ fixed_words! {
     swatch = "swatch";
     /// Over the places for scraps.
     my_papers = "my-papers";
-    /// Over the terms of use.
-    terms = "terms";
-    /// Over a web address without terms.
-    on_the_web = "on-the-web";
-    /// What a logo shows where nobody is named.
-    logo = "logo";
 }
 
 fixed_lines! {
@@ -206,24 +200,6 @@ pub fn versions(say: &Words, versions: &[(u32, String)]) -> Line {
 /// "4 dusk".
 pub(super) fn version(say: &Words, count: u32, name: &str) -> Line {
     say.tell("version-count").count("count", count).name("name", name).line()
-}
-
-/// Above a photo: "The finished card", "**Dusk,** the finished card".
-#[must_use]
-pub fn photo_caption(say: &Words, version: Option<&str>) -> Line {
-    match version {
-        Some(version) => say.tell("photo-caption-version").name("version", version).line(),
-        None => say.tell("photo-caption").line(),
-    }
-}
-
-/// What a photo shows: "Photo of the finished card: Lantern Row, dusk."
-#[must_use]
-pub fn photo_alt(say: &Words, title: &str, version: Option<&str>) -> String {
-    match version {
-        Some(version) => say.tell("photo-alt-version").name("title", title).name("version", version).string(),
-        None => say.tell("photo-alt").name("title", title).string(),
-    }
 }
 
 /// How a card folds.

@@ -941,7 +941,7 @@ told-stamp-out = { $tool ->
    *[punch] mit einem Handstanzer ausgestanzt, { $margin } Papier ringsum
 }
 told-window = ein Fenster, { $size }, { $left } von links und { $bottom } von unten
-told-score = { figure-fold-kind }falz { $number } von der linken Kante
+told-score = { figure-fold-kind }falz { $number } von der { own-edge-of } Kante
 told-scores-step = { $piece }, { $size }, flach, die Außenseite oben: { $scores }.
 told-the-card = der Kartenvorderseite
 told-the-inside = der Innenseite der Karte
@@ -1053,3 +1053,24 @@ other-gives = Diese Bögen ergeben { cards }, nicht { $asked }.
 other-sheets = Aus anderen Bögen
 other-sheets-lead = Nur für Papiere, die in anderen Bögen vorhanden sind. Jede Tafel wird statt der früheren Tafel dieses
     Papiers zugeschnitten; alle anderen Papiere bleiben, wie sie sind.
+
+## Lose Teile
+
+all-others = { $count ->
+    [one] alle übrigen:
+   *[other] alle übrigen, nach Größe:
+}
+loose-part = { $count ->
+    [one] { $size }
+   *[other] { $count } × { $size }
+}
+told-loose = { $several ->
+    [yes] Ein loses Teil, { $part }: Schnitte { $cuts }, jeder { $measure } von der { own-edge-of } Kante.
+   *[no] Ein loses Teil, { $part }: Schnitt { $cuts }, { $measure } von der { own-edge-of } Kante.
+}
+own-edge-of = { $edge ->
+    [left] linken
+    [right] rechten
+    [top] oberen
+   *[bottom] unteren
+}

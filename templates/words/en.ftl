@@ -959,10 +959,8 @@ other-sheets = Cut from other sheets
 other-sheets-lead = Only for papers that you hold in other sheets. Each panel is cut instead of that paper's panel
     before; all other papers stay as they are.
 
-## Rulers and loose parts
+## Loose parts
 
-ruler-mark = { $number } is the mark between { $below } and { $above }
-told-rulers = A bit of ruler at true size: { $rulers }.
 all-others = { $count ->
     [one] all others:
    *[other] all others, by size:
@@ -975,13 +973,3 @@ told-loose = { $several ->
     [yes] A loose part, { $part }: cuts { $cuts }, each { $measure } from the { $edge } edge.
    *[no] A loose part, { $part }: cut { $cuts }, { $measure } from the { $edge } edge.
 }
-
-## The designer's own look
-
-terms = Terms of use
-on-the-web = On the web
-logo = Logo
-photo-caption = The finished card
-photo-caption-version = <strong>{ CAPITAL($version) },</strong> the finished card
-photo-alt = Photo of the finished card: { $title }.
-photo-alt-version = Photo of the finished card: { $title }, { $version }.
