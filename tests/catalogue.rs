@@ -159,6 +159,7 @@ fn what_a_language_lacks_is_seen() {
 fn every_message_asked_for_is_there() {
     for file in files_under(&root().join("src/words")) {
         let text = std::fs::read_to_string(&file).unwrap();
+        let text = text.split("#[cfg(test)]").next().unwrap_or("");
         let told = text.split("tell(\"").skip(1).filter_map(|rest| rest.split('"').next());
         let fixed = text.lines().filter(|line| line.starts_with("    ") && line.ends_with("\";"));
         let fixed = fixed.filter_map(|line| line.split(" = \"").nth(1)).map(|rest| rest.trim_end_matches("\";"));
@@ -232,11 +233,16 @@ fn is_told(literal: &str) -> bool {
 /// Lines that hold an error of our own or an invariant.
 const NOT_TOLD: [&str; 6] = ["expect(", "panic!(", "assert", "unreachable!(", "Failure", "failed("];
 
+/// Files whose words are markup, or faults of the program and of a designer's templates.
+const NOT_FOR_READERS: [&str; 5] =
+    ["drawing/svg.rs", "handout/mod.rs", "handout/templates.rs", "handout/true_size.rs", "handout/world.rs"];
+
 #[test]
 fn no_reader_s_words_stand_outside_the_catalogue() {
     let mut found = Vec::new();
     for place in ["assembly", "drawing", "handout"] {
-        for file in files_under(&root().join("src").join(place)) {
+        let files = files_under(&root().join("src").join(place));
+        for file in files.into_iter().filter(|file| !NOT_FOR_READERS.iter().any(|end| file.ends_with(end))) {
             let text = std::fs::read_to_string(&file).unwrap();
             let text = text.split("#[cfg(test)]").next().unwrap_or("");
             for line in text.lines().filter(|line| NOT_TOLD.iter().all(|sign| !line.contains(sign))) {

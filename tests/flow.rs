@@ -54,8 +54,8 @@ fn both_demos_publish_the_same_bytes_from_another_place_and_time_zone() {
         assert!(said.contains(&*path.to_string_lossy()), "{} is told", path.display());
     }
     let pdfs: Vec<&PathBuf> = first.keys().filter(|path| path.extension().is_some_and(|e| e == "pdf")).collect();
-    let letter = pdfs.iter().filter(|path| path.to_string_lossy().ends_with("letter-inch.pdf")).count();
-    let a4 = pdfs.iter().filter(|path| path.to_string_lossy().ends_with("a4-metric.pdf")).count();
+    let letter = pdfs.iter().filter(|path| path.to_string_lossy().ends_with("handout-letter-inch.pdf")).count();
+    let a4 = pdfs.iter().filter(|path| path.to_string_lossy().ends_with("handout-a4-metric.pdf")).count();
     let asked = |word: &str| {
         let designs = demos().into_iter().map(|path| std::fs::read_to_string(path).unwrap());
         designs.filter(|text| text.lines().any(|line| line.starts_with("units:") && line.contains(word))).count()

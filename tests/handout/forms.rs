@@ -18,7 +18,9 @@ fn of(form: Form) -> Wanted {
 fn text(wanted: Wanted, told: &Told) -> (String, usize) {
     let folder = tempfile::tempdir().expect("a folder");
     let path = written(&handout::typeset(&INCH.0, wanted, told).expect("it is set"), folder.path());
-    (plain_text(&path), pages(&path).len())
+    // A title may take two lines.
+    let text = plain_text(&path).split_whitespace().collect::<Vec<_>>().join(" ");
+    (text, pages(&path).len())
 }
 
 #[test]

@@ -1,9 +1,5 @@
 //! What a page shows, read from its content stream by a general PDF library: every run of letters
 //! with its size, its place and the mark that ties it to the structure.
-//!
-//! Held once against pdfplumber 0.11 of PyPI on every page of the demos: the same letters at the
-//! same sizes (its `size` of a letter that stands upright is the height of the letter's box, which
-//! is the size of the type in these faces).
 
 use lopdf::content::{Content, Operation};
 use lopdf::{Document, Encoding, Object, ObjectId};
