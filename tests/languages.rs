@@ -92,19 +92,18 @@ fn every_language_is_held_to_its_place() {
 /// The same sizes, places, cuts and steps; only words are others.
 #[test]
 fn nothing_but_words_changes() {
-    for name in ["kitchen-garden"] {
-        let project: Project = editions_at(&demo(name), name).remove(0);
-        let told = project.told_in(german());
-        assert_eq!((&told.plan, &told.layout), (&project.plan, &project.layout));
-        let bare = |project: &Project| {
-            let mut design = project.design.clone();
-            for piece in &mut design.pieces {
-                (piece.name, piece.span, piece.greeting) = (String::new(), trimwright::source::Span::default(), None);
-            }
-            (design.pieces, design.card, design.cards)
-        };
-        assert_eq!(bare(&told), bare(&project));
-    }
+    let name = "kitchen-garden";
+    let project: Project = editions_at(&demo(name), name).remove(0);
+    let told = project.told_in(german());
+    assert_eq!((&told.plan, &told.layout), (&project.plan, &project.layout));
+    let bare = |project: &Project| {
+        let mut design = project.design.clone();
+        for piece in &mut design.pieces {
+            (piece.name, piece.span, piece.greeting) = (String::new(), trimwright::source::Span::default(), None);
+        }
+        (design.pieces, design.card, design.cards)
+    };
+    assert_eq!(bare(&told), bare(&project));
 }
 
 #[test]

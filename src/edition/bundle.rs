@@ -12,6 +12,7 @@ use crate::preview;
 use crate::project::Project;
 use crate::words::Language;
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 use std::path::PathBuf;
 
 /// Width of `front-<version>.png`, pixels.
@@ -97,8 +98,8 @@ pub fn bundle_with(
                 let name = handout_name(*wanted, units, told.draft);
                 let name = PathBuf::from(if number == 0 { name } else { in_language(&name, *language) });
                 // One page may be the usual one and asked for by its name.
-                if !files.contains_key(&name) {
-                    files.insert(name, handout::typeset_with(&project, *wanted, told, templates)?);
+                if let Entry::Vacant(free) = files.entry(name) {
+                    free.insert(handout::typeset_with(&project, *wanted, told, templates)?);
                 }
             }
         }

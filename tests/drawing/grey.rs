@@ -124,16 +124,6 @@ fn any_two_hatches_are_told_apart_in_grey() {
     for size in SIZES {
         let seen: Vec<Seen> = ALL.iter().map(|hatch| seen(*hatch, size)).collect();
         for n in 0..ALL.len() {
-            println!("{size:?} {:?}: tone {} runs {:?} spots {}", ALL[n], seen[n].tone, seen[n].runs, seen[n].spots);
-            for m in 0..n {
-                let difference = difference(&seen[n], &seen[m]);
-                println!("{size:?} {:?} and {:?}: {}", ALL[m], ALL[n], difference.as_deref().unwrap_or("ALIKE"));
-            }
-        }
-    }
-    for size in SIZES {
-        let seen: Vec<Seen> = ALL.iter().map(|hatch| seen(*hatch, size)).collect();
-        for n in 0..ALL.len() {
             for m in 0..n {
                 assert!(difference(&seen[n], &seen[m]).is_some(), "{:?} and {:?} at {size:?}", ALL[m], ALL[n]);
             }

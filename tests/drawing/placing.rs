@@ -395,6 +395,7 @@ fn every_dimension_has_its_place_in_random_designs() {
 /// The table of them all: how many designs have each kind of fault.
 #[test]
 #[ignore = "minutes: run by name"]
+#[expect(clippy::print_stdout, reason = "the table is for people")]
 fn every_dimension_of_two_thousand_designs() {
     let most: u64 = std::env::var("SEEDS").ok().and_then(|count| count.parse().ok()).unwrap_or(2000);
     let mut kinds: BTreeMap<String, (u64, String)> = BTreeMap::new();

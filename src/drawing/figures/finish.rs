@@ -103,7 +103,7 @@ fn still_to_cut(outline: &Polygon, blank: Rect) -> Vec<(Point, Point)> {
             at(from) == blank.edge(edge) && at(to) == blank.edge(edge)
         })
     };
-    let edges = outline.rings().into_iter().flat_map(|ring| {
+    let edges = outline.rings().flat_map(|ring| {
         let next = ring.iter().copied().cycle().skip(1);
         ring.iter().copied().zip(next).collect::<Vec<_>>()
     });
