@@ -410,7 +410,11 @@ sheet-note-kept = { leftovers } of { CAPITAL($source) }, { $size }{ own-pattern 
 sheet-number = sheet { $number }
 sheets-range = sheets { $first } to { $last }
 sheets-listed = sheets { $numbers }
-you-have = { have } { $pieces }.
+you-have = { $count ->
+    [1] You have { $pieces }.
+    [2] From both { own-sheets-or-leftovers } you have { $pieces }.
+   *[other] From all { $count } { own-sheets-or-leftovers } you have { $pieces }.
+}
 to-spare = { $pieces } to spare.
 works-down-to = Works on sheets down to { $size }{ $strip ->
     [yes] , the edge strip not counted.
