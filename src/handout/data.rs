@@ -109,8 +109,6 @@ pub struct LeafPage {
     pub caution: Said,
     /// One a diagram.
     pub panels: Vec<LeafPanel>,
-    /// What is unusual this month.
-    pub boxes: Vec<CallOut>,
     /// Over the lines.
     pub lines_title: String,
     /// Where each layer goes and which borders show, one line a step of gluing or trimming.

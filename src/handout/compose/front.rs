@@ -38,8 +38,7 @@ pub(super) fn page(project: &Project, wanted: Wanted) -> FrontPage {
         cut_list: cut_list(project, wanted),
         figures: figures(project, wanted),
         photos: imprint::photos(&project.design, wanted),
-        // On one leaf they stand on its back.
-        boxes: if wanted.form == asked::Form::Leaf { Vec::new() } else { boxes(project) },
+        boxes: boxes(project),
     }
 }
 
@@ -296,7 +295,7 @@ fn turned_over(say: &Words, how: TurnedOver) -> String {
     }
 }
 
-pub(super) fn boxes(project: &Project) -> Vec<CallOut> {
+fn boxes(project: &Project) -> Vec<CallOut> {
     let say = project.words();
     let design = &project.design;
     let mut boxes = Vec::new();

@@ -1,6 +1,6 @@
 //! The back of one leaf: every diagram with its measures, and where each layer goes.
 
-use super::{cutting, front};
+use super::cutting;
 use crate::assembly::tell;
 use crate::design::model::Work;
 use crate::design::variants::Wanted;
@@ -16,7 +16,6 @@ pub(super) fn page(project: &Project, wanted: Wanted) -> LeafPage {
         caution: said(&words::cutting_caution(say)),
         // One way to cut each sheet is enough.
         panels: cutting::panels_in_one_way(project, wanted).into_iter().map(short).collect(),
-        boxes: front::boxes(project),
         lines_title: variants::where_things_go(say),
         lines: lines(project),
     }
