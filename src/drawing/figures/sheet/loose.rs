@@ -17,8 +17,11 @@ use crate::words::figures as words;
 use crate::words::roman;
 
 const UM: i64 = 1000;
-/// One scale for all of them, so that they are told apart by their size.
-const SCALE: u32 = 100;
+/// One scale for all of them, so that they are told apart by their size; larger in large print, whose labels take
+/// more room.
+const fn scale_of(print: Print) -> u32 {
+    if print.tenths() > Print::NORMAL.tenths() { 50 } else { 100 }
+}
 /// Flags may reach so far past a part.
 const BESIDE: i64 = 9000 * UM;
 
@@ -116,7 +119,8 @@ fn draw(project: &Project, index: usize, n: usize, alike: &Alike, print: Print) 
     let say = project.words();
     let (plan, units) = (&alike.own, project.units());
     let whole = Rect::at(0, 0, plan.width.nm(), plan.height.nm());
-    let frame = Frame::new(Scale::stated(SCALE, print), whole, At::new(0, 0));
+    let tenths = scale_of(print);
+    let frame = Frame::new(Scale::stated(tenths, print), whole, At::new(0, 0));
     let area = frame.area(whole);
     let (lines, mut flagged) = cuts::read(plan, frame);
     for flag in &mut flagged {
@@ -200,12 +204,12 @@ fn draw(project: &Project, index: usize, n: usize, alike: &Alike, print: Print) 
         baseline += 500 * UM;
     }
     let written = canvas.text(Lettering::Leftover, At::new(area.left, baseline), Anchor::Start, &caption);
-    let scale = words::bare_scale(say, SCALE);
+    let scale = words::bare_scale(say, tenths);
     canvas.text(Lettering::Small, At::new(written.right + 1800 * UM, baseline), Anchor::Start, &scale);
     let row = &plan.cuts[0];
     let numbers: Vec<u32> = alike.cuts.iter().flat_map(|(_, all)| all.iter().copied()).collect();
     let alt = words::loose_told(say, &caption, &cuts::told(&sorted(numbers)), row.from, &row.measure.number(units));
-    canvas.finish(format!("loose-{}-{}", index + 1, n + 1), Some(SCALE), alt, area)
+    canvas.finish(format!("loose-{}-{}", index + 1, n + 1), Some(tenths), alt, area)
 }
 
 fn sorted(mut numbers: Vec<u32>) -> Vec<u32> {
