@@ -7,6 +7,8 @@
 mod raster;
 mod vector;
 
+pub use vector::{SHAPES_AND_PAINT, SVG};
+
 use std::fmt;
 
 /// The largest picture file that is read.

@@ -54,7 +54,7 @@ pub use heard::Heard;
 pub use languages::languages_asked;
 use repeats::Room;
 pub use said::{Said, said, said_piece};
-pub use units::{first_units, units_asked};
+pub use units::{WITHOUT_LENGTHS, first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
 const KEYS: [&str; 25] = [

@@ -3,11 +3,19 @@
 //! Plain values that serialise to the one virtual data file. All words are in it already; the
 //! templates hold none.
 
+mod forms;
+mod look;
+mod work;
+
 use serde::Serialize;
 use serde_json::Value;
 
 use crate::drawing::scene::Scene;
 use crate::words::{Inline, Line, roman};
+
+pub(super) use forms::{LeafCut, LeafPage, LeafPanel, ProofPages, ProofPart, ProofTable, TryOutPages};
+pub(super) use look::{AccentColours, ImprintData, PhotoFigure, StoredPicture, WebLink};
+pub(super) use work::{CutLine, CutPanel, CuttingPages, MakingPages, StepCell, StepPart, TickRow, Ticks};
 
 /// A run of a sentence: `text`, `strong`, `measure`, `ring`, `leftover` or `cut`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -95,162 +103,6 @@ pub struct HandoutData {
     pub try_out: Option<TryOutPages>,
     /// What only the designer sees.
     pub proof: Option<ProofPages>,
-}
-
-/// The back of one leaf.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct LeafPage {
-    /// Title.
-    pub title: String,
-    /// How numbers are meant.
-    pub lead: Said,
-    /// What can hurt.
-    pub caution: Said,
-    /// One a diagram.
-    pub panels: Vec<LeafPanel>,
-    /// Over the lines.
-    pub lines_title: String,
-    /// Where each layer goes and which borders show, one line a step of gluing or trimming.
-    pub lines: Vec<Said>,
-}
-
-/// A diagram with the measures of its cuts.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct LeafPanel {
-    /// Hatches of the papers cut so.
-    pub swatches: Vec<Scene>,
-    /// Their names.
-    pub name: String,
-    /// Sheets, size, pattern.
-    pub note: Said,
-    /// The diagram.
-    pub scene: Option<Scene>,
-    /// The cut numbers and their measure, in order.
-    pub cuts: Vec<LeafCut>,
-}
-
-/// A measure on a leaf.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct LeafCut {
-    /// The cut numbers.
-    pub cuts: String,
-    /// The measure.
-    pub measure: String,
-}
-
-/// The pieces of one card at half size.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct TryOutPages {
-    /// Title.
-    pub title: String,
-    /// What they are for.
-    pub lead: Said,
-    /// How to go about it, one a line.
-    pub lines: Vec<Said>,
-    /// What can hurt.
-    pub caution: Said,
-    /// The bars that show whether the print is true.
-    pub bars: Scene,
-    /// The finished card, to build after.
-    pub finished: Option<Figure>,
-    /// The pieces, in rows.
-    pub rows: Vec<Vec<Figure>>,
-    /// Where each goes, one line a step.
-    pub steps: Vec<Said>,
-    /// Over them.
-    pub steps_title: String,
-}
-
-/// What only the designer sees.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct ProofPages {
-    /// Title.
-    pub title: String,
-    /// What these pages are.
-    pub lead: Said,
-    /// Texts under titles.
-    pub parts: Vec<ProofPart>,
-    /// The table of aims.
-    pub aims: ProofTable,
-}
-
-/// Lines under a title.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct ProofPart {
-    /// Title.
-    pub title: String,
-    /// One paragraph a line.
-    pub lines: Vec<Said>,
-}
-
-/// What the plan reaches.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct ProofTable {
-    /// Title.
-    pub title: String,
-    /// Under it.
-    pub note: Said,
-    /// Column heads.
-    pub heads: [String; 4],
-    /// One row an aim.
-    pub rows: Vec<[String; 4]>,
-}
-
-/// The two colours beside ink and slate, as `#0E5F70`.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct AccentColours {
-    /// Notes, dimensions, headings.
-    pub notes: String,
-    /// Cuts and cautions.
-    pub cuts: String,
-}
-
-/// What an imprint puts on the pages.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct ImprintData {
-    /// The logo.
-    pub logo: Option<StoredPicture>,
-    /// Title over the terms, or over the address alone.
-    pub title: String,
-    /// Terms of use.
-    pub terms: Option<Said>,
-    /// Web address.
-    pub web: Option<WebLink>,
-}
-
-/// A web address.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct WebLink {
-    /// As it is printed.
-    pub shown: String,
-    /// Where it leads.
-    pub target: String,
-}
-
-/// A picture beside the data, as large as its place allows.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct StoredPicture {
-    /// Where it lies.
-    pub path: String,
-    /// For those who cannot see it.
-    pub alt: String,
-    /// Width on paper, nm.
-    pub width: i64,
-    /// Height on paper, nm.
-    pub height: i64,
-}
-
-/// A photo with its caption.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct PhotoFigure {
-    /// Above it.
-    pub caption: Said,
-    /// The photo.
-    pub photo: StoredPicture,
 }
 
 /// The foot of every page.
@@ -384,138 +236,6 @@ pub struct PieceRow {
     pub size: Said,
     /// What becomes of the size later.
     pub note: Option<Said>,
-}
-
-/// The cutting pages.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct CuttingPages {
-    /// Title.
-    pub title: String,
-    /// What flags and rings mean.
-    pub lead: Said,
-    /// Before the first cut.
-    pub caution: Said,
-    /// Where the measured part lies, and the designer's notes.
-    pub notes: Vec<Said>,
-    /// One panel a diagram.
-    pub panels: Vec<CutPanel>,
-    /// What the reader has when all paper is cut.
-    pub closing: Said,
-}
-
-/// A diagram beside its words.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct CutPanel {
-    /// Hatches of the papers cut so.
-    pub swatches: Vec<Scene>,
-    /// Their names.
-    pub name: String,
-    /// The title where a panel is continued.
-    pub again: String,
-    /// Sheets, size, pattern.
-    pub note: Said,
-    /// The diagram.
-    pub scene: Option<Scene>,
-    /// Small pictures of parts that come loose and are cut further.
-    pub loose: Vec<Scene>,
-    /// Bits of ruler for the odd sixteenths among its measures.
-    pub ruler: Option<Scene>,
-    /// Said before the rows.
-    pub before: Vec<Said>,
-    /// Column heads.
-    pub heads: [String; 3],
-    /// One row a measure.
-    pub rows: Vec<CutLine>,
-    /// Before the boxes to tick.
-    pub have: Said,
-    /// What to have.
-    pub items: Vec<Said>,
-    /// What is left over.
-    pub left: Option<Said>,
-    /// The smallest sheets that will do.
-    pub slack: Said,
-}
-
-/// A row of the words beside a diagram.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct CutLine {
-    /// The cut numbers.
-    pub cuts: String,
-    /// The measure.
-    pub measure: String,
-    /// What to do.
-    pub line: Said,
-}
-
-/// The pages of putting together.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct MakingPages {
-    /// Title.
-    pub title: String,
-    /// How pictures are drawn, how to work in batches.
-    pub lead: Said,
-    /// What a cut and a fold look like, where something is folded.
-    pub legend: Option<Scene>,
-    /// Stamping, folding, sorting.
-    pub preparing: Vec<StepCell>,
-    /// Gluing, trimming, decorating: side by side of the card.
-    pub parts: Vec<StepPart>,
-    /// Boxes to tick, one a card.
-    pub ticks: Option<Ticks>,
-    /// Under the last step.
-    pub foot: Option<String>,
-}
-
-/// Steps of one side of the card.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct StepPart {
-    /// Its title; none where all steps are of one side.
-    pub title: Option<String>,
-    /// Its steps.
-    pub steps: Vec<StepCell>,
-}
-
-/// One step.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct StepCell {
-    /// Its number.
-    pub number: String,
-    /// Its picture.
-    pub scene: Option<Scene>,
-    /// Notes, before anything else.
-    pub notes: Vec<Said>,
-    /// What can hurt, before the act.
-    pub caution: Option<Said>,
-    /// The act.
-    pub line: Said,
-    /// Bits of ruler for the odd sixteenths among its measures.
-    pub ruler: Option<Scene>,
-    /// More about it, one a line.
-    pub more: Vec<Said>,
-    /// How often.
-    pub times: Said,
-    /// What the reader has now.
-    pub checkpoint: Option<Said>,
-}
-
-/// A box to tick for each card.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Ticks {
-    /// Title.
-    pub title: String,
-    /// What to do.
-    pub line: Said,
-    /// One row a version.
-    pub rows: Vec<TickRow>,
-}
-
-/// A row of boxes.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct TickRow {
-    /// What they are for.
-    pub label: Said,
-    /// How many.
-    pub count: u32,
 }
 
 /// Supplies and finishing.

@@ -5,6 +5,7 @@
 //! is what the design is for.
 
 use crate::design::nodes::{Map, Node, Scalar};
+use crate::design::settle::WITHOUT_LENGTHS;
 use crate::length::{Length, Units, lengths_in};
 use crate::source::{Source, Span};
 
@@ -66,21 +67,8 @@ pub(super) struct Numbers {
 
 /// Keys whose lengths are no choice of the design.
 const FACTS: [&str; 4] = ["sheets", "also from", "thickness", "workshop"];
-/// Keys whose texts are the author's own words, or stand fast.
-const WORDS: [&str; 12] = [
-    "title",
-    "month",
-    "designer",
-    "imprint",
-    "photo",
-    "about",
-    "notes",
-    "leftovers",
-    "supplies",
-    "tools",
-    "weight",
-    "cards",
-];
+/// More keys without a number that may change, beside those without lengths.
+const WORDS: [&str; 2] = ["weight", "cards"];
 
 impl Numbers {
     /// The numbers under a root.
@@ -167,7 +155,8 @@ impl Walk<'_> {
         });
         self.maps.push(self.numbers.maps.len());
         self.numbers.maps.push(Place { span: map.span, key, places, name: name.to_owned() });
-        for (key, value) in map.entries.iter().filter(|(key, _)| !WORDS.contains(&key.value.as_str())) {
+        let may_change = |key: &str| !WORDS.contains(&key) && !WITHOUT_LENGTHS.contains(&key);
+        for (key, value) in map.entries.iter().filter(|(key, _)| may_change(&key.value)) {
             let facts = facts || FACTS.contains(&key.value.as_str());
             self.node(value, (&key.value, Some(key.span)), owned_by, facts);
         }

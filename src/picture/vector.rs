@@ -9,10 +9,12 @@ const MOST_BYTES: usize = 2 << 20;
 const MOST_NODES: u32 = 20_000;
 const MOST_DEEP: usize = 64;
 
-const SVG: &str = "http://www.w3.org/2000/svg";
+/// The namespace of SVG.
+pub const SVG: &str = "http://www.w3.org/2000/svg";
 
-/// What a logo may hold.
-const ELEMENTS: [&str; 18] = [
+/// Elements that draw shapes, say how they are painted or say nothing: nothing of them reaches outside the file or
+/// needs a typeface.
+pub const SHAPES_AND_PAINT: [&str; 17] = [
     "svg",
     "g",
     "path",
@@ -30,8 +32,10 @@ const ELEMENTS: [&str; 18] = [
     "linearGradient",
     "radialGradient",
     "stop",
-    "clipPath",
 ];
+
+/// A logo may also be clipped.
+const CLIP: &str = "clipPath";
 
 /// The text of bytes that look like XML.
 pub(super) fn text(bytes: &[u8]) -> Option<&str> {
@@ -87,7 +91,7 @@ fn is_harmless(text: &str) -> Result<(), PictureFault> {
         if name.namespace() != Some(SVG) {
             continue;
         }
-        if !ELEMENTS.contains(&name.name()) {
+        if name.name() != CLIP && !SHAPES_AND_PAINT.contains(&name.name()) {
             return Err(PictureFault::Element { name: name.name().to_owned(), line });
         }
         let elsewhere = |to: &str| PictureFault::PointsElsewhere { to: to.chars().take(40).collect(), line };

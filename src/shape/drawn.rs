@@ -4,6 +4,7 @@
 //! the design states the width. Nothing in a drawing can reach outside it: what could is refused.
 
 use crate::geometry::{Point, Polygon, RingFault};
+use crate::picture::{SHAPES_AND_PAINT, SVG};
 use usvg::roxmltree;
 use usvg::tiny_skia_path::{Path, PathSegment};
 
@@ -24,30 +25,6 @@ const MOST_SEGMENTS: usize = 2_000;
 const CHORD: f64 = 1.0 / 20_000.0;
 /// The most corners that the outline may have.
 const MOST_CORNERS: usize = 1_500;
-
-/// What a drawing may hold: outlines, and what says nothing about them or only how they are painted.
-const ELEMENTS: [&str; 16] = [
-    "svg",
-    "g",
-    "path",
-    "rect",
-    "circle",
-    "ellipse",
-    "polygon",
-    "polyline",
-    "line",
-    "title",
-    "desc",
-    "metadata",
-    "defs",
-    "style",
-    "linearGradient",
-    "radialGradient",
-];
-/// What may stand in a gradient.
-const STOP: &str = "stop";
-
-const SVG: &str = "http://www.w3.org/2000/svg";
 
 /// An outline as drawn, in steps of which [`DRAWN_WIDTH`] are its width; origin at the lower left of the
 /// rectangle round it, x to the right, y upward.
@@ -140,7 +117,7 @@ fn is_harmless(text: &str) -> Result<(), DrawnFault> {
             return Err(DrawnFault::NotXml { says: "groups lie too deep in groups".to_owned() });
         }
         // What editors add in names of their own is not drawn.
-        if name.namespace() == Some(SVG) && name.name() != STOP && !ELEMENTS.contains(&name.name()) {
+        if name.namespace() == Some(SVG) && !SHAPES_AND_PAINT.contains(&name.name()) {
             let line = document.text_pos_at(node.range().start).row;
             return Err(DrawnFault::Element { name: name.name().to_owned(), line });
         }

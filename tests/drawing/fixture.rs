@@ -382,6 +382,11 @@ pub(crate) fn lantern_row() -> Project {
             step(7, Work::Layering, glue(0, false)),
         ],
     };
+    whole(design, layout, plan, steps)
+}
+
+/// A project of the values of its stages.
+pub(crate) fn whole(design: Design, layout: Layout, plan: CutPlan, steps: Steps) -> Project {
     Project {
         made: made(&design, &layout),
         design,

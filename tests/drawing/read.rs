@@ -1,11 +1,11 @@
 //! A design's text through the stages before drawing.
 
+use super::fixture;
 use trimwright::assembly::sequence::sequence;
 use trimwright::cutting::search;
 use trimwright::design::{nodes, settle};
 use trimwright::layout::place::place;
 use trimwright::length::Units;
-use trimwright::paper::made::made;
 use trimwright::project::Project;
 use trimwright::source::Source;
 
@@ -18,14 +18,5 @@ pub(crate) fn project(text: &str, units: Units) -> Project {
     let layout = place(&design);
     let plan = search::plan(&design);
     let steps = sequence(&design, &plan);
-    Project {
-        made: made(&design, &layout),
-        design,
-        layout,
-        plan,
-        steps,
-        others: Vec::new(),
-        told: Vec::new(),
-        made_in: None,
-    }
+    fixture::whole(design, layout, plan, steps)
 }

@@ -37,24 +37,24 @@ pub fn first_units(root: &Node) -> Option<Units> {
     ["papers", "pieces"].iter().find_map(|key| root.get(key).and_then(units_within))
 }
 
-/// Keys whose texts are the author's own words, or weigh paper.
-const WORDS: [&str; 15] = [
+/// Keys whose texts hold no length of the design: the author's own words, and what is made of it.
+pub const WITHOUT_LENGTHS: [&str; 12] = [
     "title",
     "month",
     "designer",
     "imprint",
     "photo",
     "about",
-    "weight",
-    "stamp",
-    "printed",
-    "die-cut words",
     "notes",
     "leftovers",
     "supplies",
     "tools",
-    "name",
+    "handouts",
+    "language",
 ];
+
+/// More of them: within other keys, and the weight of paper.
+const WORDS: [&str; 5] = ["weight", "stamp", "printed", "die-cut words", "name"];
 
 /// The units that the lengths of a design are written in, each once.
 pub(super) fn units_written(root: &Node) -> Vec<Unit> {
@@ -69,7 +69,8 @@ pub(super) fn units_written(root: &Node) -> Vec<Unit> {
             }
             Node::List(list) => list.items.iter().for_each(|item| walk(item, found)),
             Node::Map(map) => {
-                let values = map.entries.iter().filter(|(key, _)| !WORDS.contains(&tidy(&key.value).as_str()));
+                let holds = |key: &str| !WORDS.contains(&key) && !WITHOUT_LENGTHS.contains(&key);
+                let values = map.entries.iter().filter(|(key, _)| holds(&tidy(&key.value)));
                 values.for_each(|(_, value)| walk(value, found));
             }
         }
