@@ -21,6 +21,7 @@ pub mod words;
 pub mod assembly;
 pub mod cutting;
 pub mod design;
+pub mod guides;
 pub mod layout;
 pub mod paper;
 

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 25] = [
+const PLACES: [&str; 26] = [
     "length",
     "colour",
     "picture",
@@ -20,6 +20,7 @@ const PLACES: [&str; 25] = [
     "design",
     "layout",
     "cutting",
+    "guides",
     "paper",
     "assembly",
     "project",
