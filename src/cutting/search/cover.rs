@@ -227,6 +227,10 @@ pub(super) fn enough(lot: &Lot, limits: &Limits) -> Cover {
             return Cover::Yes(Covered { sheets, ..Covered::nothing() });
         }
     }
+    // Papers that are cut alike take one pattern: the whole search finds it sooner than trying them in turn.
+    if lot.alike {
+        return cover(lot, limits);
+    }
     let quick = Limits {
         fit: Budget { pairs: limits.fit.pairs.min(300_000), ..limits.fit },
         cuts: Budget { pairs: limits.cuts.pairs.min(20_000), ..limits.cuts },

@@ -305,7 +305,7 @@ fn looks_like_a_name(text: &str) -> bool {
 
 /// Whether two lengths differ by more than 1 mm and by more than three tenths of the longer one. Twins are chosen
 /// on two rulers and for two sizes of card, so they are alike and not equal.
-fn are_far_apart(inch: Length, metric: Length) -> bool {
+pub(super) fn are_far_apart(inch: Length, metric: Length) -> bool {
     let apart = (inch.nm() - metric.nm()).abs();
     apart > Length::mm(1).nm() && apart * 10 > inch.nm().max(metric.nm()) * 3
 }

@@ -1,11 +1,12 @@
 //! Sheets of a paper, and other sheets that somebody may hold.
 
 use super::desk::{Desk, Field};
+use super::measures::are_far_apart;
 use super::names::tidy;
 use super::text::Text;
 use crate::design::model::{Also, Sheets};
 use crate::design::nodes::Node;
-use crate::design::restate::{Restate, Restated, Role, Stated};
+use crate::design::restate::{Restate, Restated, Role, Stated, Towards};
 use crate::design::sizes::{named, sheet_twin};
 use crate::diagnostic::Finding;
 use crate::length::Units;
@@ -72,6 +73,9 @@ impl<'a> Desk<'a> {
                     Units::Inch => Stated { inch: Some(left), metric: Some(right) },
                     Units::Metric => Stated { inch: Some(right), metric: Some(left) },
                 };
+                if let (Some(inch), Some(metric)) = (&stated.inch, &stated.metric) {
+                    self.sheet_twins(text, inch, metric);
+                }
                 stated.of(self.units).cloned()
             }
             many => {
@@ -88,6 +92,35 @@ impl<'a> Desk<'a> {
                 None
             }
         }
+    }
+
+    /// Notes a pair of sheets that are not nearly as large as each other, lying or upright. Counts may differ.
+    fn sheet_twins(&mut self, text: Text<'_>, inch: &[Sheets], metric: &[Sheets]) {
+        let sides = |sheets: &Sheets| {
+            let (width, height) = (sheets.size.width, sheets.size.height);
+            if width.nm() <= height.nm() { [width, height] } else { [height, width] }
+        };
+        let is_slip = |(inch, metric): &(&Sheets, &Sheets)| {
+            sides(inch).into_iter().zip(sides(metric)).any(|(inch, metric)| are_far_apart(inch, metric))
+        };
+        // Other runs of kinds are another choice of sheets, not the same one twice.
+        if inch.len() != metric.len() {
+            return;
+        }
+        let Some((inch, metric)) = inch.iter().zip(metric).find(is_slip) else { return };
+        let by_rule = || inch.size.restated(Role::Sheet, Towards::usual(Units::Metric)).0;
+        let nearest = sheet_twin(inch.size, Units::Metric).map_or_else(by_rule, |(twin, _)| twin);
+        let (inch, metric) = (inch.size, metric.size);
+        self.note(
+            Finding::warning(
+                "twins-far-apart",
+                text.span,
+                "the two halves of a pair are far apart",
+                format!("{inch} is about {nearest}, and {metric} stands beside it"),
+            )
+            .help(format!("write sheets of the same size twice, such as `{inch} | {nearest}`"))
+            .plainly(format!("{inch} is about {nearest}, so the {metric} beside it may be a slip.")),
+        );
     }
 
     /// A run stated once: where both systems are asked for, each kind of the other one takes its twin.
