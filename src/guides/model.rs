@@ -4,18 +4,7 @@
 //! scaled, turned or moved any more: a point stands where the paper is cut.
 
 use crate::design::variants::Page;
-use crate::geometry::{Point, Rect};
-
-/// What is left free at every edge of a page, which many printers cannot reach: 1/2 in.
-pub const MARGIN: i64 = 12_700_000;
-/// The size of the heading, 13 pt, nanometres.
-pub const HEADING: i64 = 4_586_111;
-/// The size of a sentence, 9 pt.
-pub const SENTENCE: i64 = 3_175_000;
-/// From one line of the sentences to the next.
-pub const LEADING: i64 = 4_000_000;
-/// How high a bar is drawn: its ticks end so far above [`ScaleBar::at`], its label stands behind its right end.
-pub const BAR_HEIGHT: i64 = 3_000_000;
+use crate::geometry::Point;
 
 /// One page.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -30,9 +19,6 @@ pub struct GuideSheet {
     pub heading: String,
     /// What must be known before anything is cut from this page, a sentence each: which way up, mirrored or not.
     pub sentences: Vec<String>,
-    /// Where heading and sentences stand: nothing else lies there. The sentences are set in [`SENTENCE`], each
-    /// beginning a line, with [`LEADING`] from line to line; the room is reckoned for that.
-    pub head: Rect,
     /// The guides on it.
     pub guides: Vec<Guide>,
     /// The bars to check the print with, in the order drawn.
@@ -115,7 +101,7 @@ pub struct Label {
 /// A bar whose printed length tells whether the page came out at true size.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ScaleBar {
-    /// Its left end, at the foot of its ticks.
+    /// Its left end.
     pub at: Point,
     /// Its length, nanometres.
     pub length: i64,
