@@ -16,6 +16,7 @@ use crate::project::Project;
 
 pub use data::HandoutData;
 pub use templates::{LARGEST_TEMPLATE, TEMPLATE_VERSION, Templates};
+pub use world::parted;
 
 /// What is told of a design beside its pages.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
