@@ -10,6 +10,9 @@ use crate::design::variants::Page;
 use crate::geometry::{Point, Rect};
 use crate::words::{Words, guides};
 
+/// A guide by its number, where it lies in its room, and whether it lies on its side.
+type Put = (usize, Point, bool);
+
 /// Between guides.
 const GAP: i64 = 4_000_000;
 /// The sentences of a page are reckoned this wide, so that they have room however they are set.
@@ -58,7 +61,7 @@ pub(super) fn lay(design: &Design, drafts: &[Draft], page: Page) -> Vec<GuideShe
         (0..drafts.len()).partition(|index| fits(side(&drafts[*index]), shared));
     let sizes: Vec<(i64, i64)> = together.iter().map(|index| side(&drafts[*index])).collect();
     // Pages of guides, each with its place in the room and whether it lies on its side.
-    let mut pages: Vec<(Rect, Vec<(usize, Point, bool)>)> = Vec::new();
+    let mut pages: Vec<(Rect, Vec<Put>)> = Vec::new();
     for index in alone {
         let room = room(say, page, &drafts[index].known);
         pages.push((room, vec![(index, Point::new(0, 0), side(&drafts[index]).0 > room.width())]));
@@ -74,7 +77,7 @@ pub(super) fn lay(design: &Design, drafts: &[Draft], page: Page) -> Vec<GuideShe
         placed.sort_unstable_by_key(|(index, ..)| *index);
         let known: Vec<Known> = placed.iter().flat_map(|(index, ..)| drafts[*index].known.iter().copied()).collect();
         // What is laid from the bottom up hangs from the top instead, where a page is read from.
-        let lay = |&(index, at, turned): &(usize, Point, bool)| {
+        let lay = |&(index, at, turned): &Put| {
             let (width, height) = side(&drafts[index]);
             let high = if turned { width } else { height };
             drafts[index].laid(Point::new(room.left + at.x, room.top - at.y - high), turned)
@@ -105,7 +108,7 @@ fn bars(say: &Words) -> Vec<ScaleBar> {
 /// Rectangles laid in rooms: each with its place from the upper left corner of its room, and whether it lies on its
 /// side. The highest come first; each goes onto the first shelf that has room for it, lying or standing, else onto a
 /// new one below the lowest shelf of the first room that holds one, else into a new room.
-fn on_shelves(sizes: &[(i64, i64)], room: Rect) -> Vec<Vec<(usize, Point, bool)>> {
+fn on_shelves(sizes: &[(i64, i64)], room: Rect) -> Vec<Vec<Put>> {
     // Lying down where it can, so that shelves are low.
     let ways = |place: usize| {
         let (width, height) = sizes[place];
@@ -117,7 +120,7 @@ fn on_shelves(sizes: &[(i64, i64)], room: Rect) -> Vec<Vec<(usize, Point, bool)>
     let mut order: Vec<usize> = (0..sizes.len()).collect();
     order.sort_by_key(|place| std::cmp::Reverse(ways(*place).first().map_or(0, |(_, height, _)| *height)));
     let mut rooms: Vec<Vec<Shelf>> = Vec::new();
-    let mut laid: Vec<Vec<(usize, Point, bool)>> = Vec::new();
+    let mut laid: Vec<Vec<Put>> = Vec::new();
     for place in order {
         let ways = ways(place);
         let found = (0..=rooms.len()).find_map(|number| {
