@@ -95,10 +95,6 @@ fn pages_of_the_demos_hold() {
             hold(&name, &sheets);
             whole_frames_are_true(&design, &layout, &sheets, &name);
             count += sheets.len();
-            for sheet in &sheets {
-                let words: Vec<&str> = sheet.guides.iter().map(|guide| guide.word.as_str()).collect();
-                println!("{name} {} {}/{}: {words:?}", page.word(), sheet.number, sheet.of);
-            }
         }
     }
     assert!(count > 10, "{count} pages");
