@@ -10,14 +10,16 @@ use super::model::{Label, Role};
 use super::names::{size, slug};
 use crate::design::model::{Card, Design, Fold};
 use crate::geometry::{Edge, Point, Polygon, Rect, Region};
-use crate::length::{Length, Unit};
+use crate::length::{Length, Unit, Units};
 use crate::paper::stock::stock;
 use crate::words::guides;
 
 /// Paper from 0.25 mm (0.010 in) on is thick. Common practice, no source.
 pub const THICK: i64 = 250_000;
-/// How high the strip is.
-const HIGH: i64 = 25_000_000;
+/// How high the strip is: 1 in or 25 mm.
+const fn height(units: Units) -> i64 {
+    Length::either(units, Length::inch(1, 1), Length::mm(25)).nm()
+}
 
 /// Where a base is scored, from the edge that is named, with the allowance in it; and the allowance.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -53,7 +55,8 @@ pub(super) fn draft(design: &Design) -> Option<(Draft, Region)> {
     let say = design.words();
     let scores = scores(design)?;
     let base = &design.piece(design.card.as_ref()?.base).name;
-    let strip = Rect::at(0, 0, scores.length, HIGH);
+    let high = height(design.units);
+    let strip = Rect::at(0, 0, scores.length, high);
     let title = guides::scores(say, base);
     let number = |nm: i64| Length::of(nm, design.units).number(design.units);
     let measures: Vec<String> = scores.at.iter().map(|at| number(*at)).collect();
@@ -80,9 +83,9 @@ pub(super) fn draft(design: &Design) -> Option<(Draft, Region)> {
     };
     // Measures stand right of their lines, one above the other in turn, so that near ones do not meet.
     for ((at, measure), turn) in scores.at.iter().zip(&measures).zip(0..) {
-        draft.lines.push(open(Role::Score, vec![Point::new(*at, 0), Point::new(*at, HIGH)]));
+        draft.lines.push(open(Role::Score, vec![Point::new(*at, 0), Point::new(*at, high)]));
         draft.labels.push(label(say.measured(measure), at + 1_000_000, 4_000_000 + 4_000_000 * (turn % 2), false));
     }
-    draft.labels.push(label(guides::edge_at(say, scores.from), 1_500_000, HIGH - 6_000_000, true));
+    draft.labels.push(label(guides::edge_at(say, scores.from), 1_500_000, high - 6_000_000, true));
     Some((draft, Region::from(strip)))
 }
