@@ -44,6 +44,15 @@ impl Page {
             Self::A4 => "a4",
         }
     }
+
+    /// Width and height, nanometres: ANSI/ASME Y14.1 size A, 8 1/2 x 11 in; ISO 216 A4, 210 x 297 mm.
+    #[must_use]
+    pub const fn size_nm(self) -> (i64, i64) {
+        match self {
+            Self::Letter => (215_900_000, 279_400_000),
+            Self::A4 => (210_000_000, 297_000_000),
+        }
+    }
 }
 
 /// A handout that is asked for.

@@ -25,6 +25,33 @@ pub struct GuideSheet {
     pub bars: Vec<ScaleBar>,
 }
 
+impl GuideSheet {
+    /// Blank on every side: what a home printer may lose, half an inch.
+    pub const MARGIN: i64 = 12_700_000;
+    /// Taken below the margin at the top by the heading and the sentences: four lines of them, of some hundred
+    /// letters each. Where there are more, guides begin so much lower: [`GuideSheet::LINE`] for each.
+    pub const HEAD: i64 = 27_000_000;
+    /// What one more line of sentences takes.
+    pub const LINE: i64 = 5_000_000;
+    /// Taken above the margin at the bottom by the bars, what the lines mean, the caution and the foot of the page.
+    pub const FOOT: i64 = 34_000_000;
+    /// The left ends of the bars and their lengths, 2 in and 5 cm. The label stands right of its bar.
+    pub const BARS: [(Point, i64); 2] = [
+        (Point::new(Self::MARGIN, 42_000_000), 50_800_000),
+        (Point::new(Self::MARGIN + 68_000_000, 42_000_000), 50_000_000),
+    ];
+
+    /// What a page leaves for guides with their labels: lower left and upper right corner.
+    #[must_use]
+    pub const fn room(page: Page) -> (Point, Point) {
+        let (width, height) = page.size_nm();
+        (
+            Point::new(Self::MARGIN, Self::MARGIN + Self::FOOT),
+            Point::new(width - Self::MARGIN, height - Self::MARGIN - Self::HEAD),
+        )
+    }
+}
+
 /// One thing to cut out or to measure by, where it lies on the page.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Guide {

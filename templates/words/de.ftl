@@ -539,6 +539,10 @@ trim = { $loose ->
     [yes] Umdrehen, Rückseite nach oben. Die Enden von { $piece } bündig mit { $onto } abschneiden.
    *[no] Die Enden von { $piece } bündig mit { $onto } abschneiden.
 }
+by-frame = <strong>Mit Auflegerahmen: </strong>Den Rahmen bündig auf { $onto } legen, „oben“ oben, { $several ->
+    [yes] die Stücke in ihre Öffnungen
+   *[no] das Stück in seine Öffnung
+} legen und den Rahmen abheben. Ohne Rahmen gelten die Maße.
 caution-fingers = <strong>Finger von der Schnittlinie fernhalten.</strong>
 stamp = { CAPITAL($piece) } jeweils stempeln: <strong>{ $words }</strong>. Die Farbe trocknen lassen.
 score = { CAPITAL($piece) } jeweils { $measure } von { $from ->
@@ -927,6 +931,10 @@ told-sheet-pieces = Ergibt { $pieces }.
 told-sheet-left = Reste: { $leftovers }.
 told-glue-step = { $piece } auf { $onto }.
 told-glue-step-measures = { $piece } auf { $onto }: { $measures }.
+told-placing-frame = Ein Auflegerahmen von { $size } für { $layer } liegt bündig auf { $ground }, { $count ->
+    [one] seine Öffnung
+   *[other] seine { $count } Öffnungen
+} gefüllt.
 told-trim-step = { $face-down ->
     [yes] { $piece } bündig mit { $onto } gekürzt, alles umgedreht.
    *[no] { $piece } bündig mit { $onto } gekürzt.
@@ -1074,3 +1082,47 @@ own-edge-of = { $edge ->
     [top] oberen
    *[bottom] unteren
 }
+
+## Hilfen in wahrer Größe
+
+guides-heading = { $title }: Hilfen in wahrer Größe
+guides-frames = Jeden Rahmen mit seinen Öffnungen ausschneiden. Mit dem Druck und „oben“ nach oben an allen Kanten bündig auf das
+    legen, wofür er bestimmt ist; die Stücke kommen in die Öffnungen.
+guides-halves = Ein halber Rahmen liegt bündig in einer Ecke; das Stück in seine innere Ecke schieben.
+guides-parts = Teile Kante an Kante mit Klebeband verbinden, Striche mit gleicher Nummer aufeinander.
+guides-templates = Eine Schablone so auf das Papier legen, wie das Stück zu sehen sein wird, und umfahren, auch Fenster.
+guides-mirrored = Was „gespiegelt“ heißt, liegt mit dem Druck nach oben auf der Rückseite des Papiers.
+guides-scores = Einen Rillstreifen an die flache Karte legen, das genannte Ende bündig mit dieser Kante, und die Rillen anzeichnen.
+guides-greetings = Gestrichelte Linien zeigen, wo auf dem Stück Platz für Worte ist.
+guide-frame = Auflegerahmen: { $layers } auf { $ground }
+guide-half = Halber Auflegerahmen: { $layers } auf { $ground }
+guide-template = Schablone: { $piece }
+guide-mirrored = { $title }, gespiegelt
+guide-scores = Rillstellen: { $piece }
+guide-greeting = Grußfeld: { $piece }
+guide-part = { $title }, Teil { $part } von { $parts }
+guide-top = oben
+guide-print-up = diese Seite oben
+guide-edge-at = { $edge ->
+    [left] linke Kante
+    [right] rechte Kante
+    [top] obere Kante
+   *[bottom] untere Kante
+}
+guide-size = { $size }
+guide-corner = für die Ecke { $corner }
+guide-allowance = mit { $by } für die Dicke des Papiers
+guide-alt-frame = { $title }. Außen { $size }. { $count ->
+    [one] Die Öffnung misst { $openings }.
+   *[other] Die { $count } Öffnungen messen { $openings }.
+}
+guide-alt-opening = { $size }, { $left } von links und { $bottom } von unten
+guide-alt = { $title }, { $size }.
+guide-alt-scores = { $title }, { $size }: { $measures } von der { guide-edge-of } Kante.
+guide-edge-of = { $edge ->
+    [left] linken
+    [right] rechten
+    [top] oberen
+   *[bottom] unteren
+}
+guide-alt-greeting = { $title }, { $size }; die Worte haben { $area }.

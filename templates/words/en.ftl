@@ -488,6 +488,10 @@ trim = { $loose ->
     [yes] Turn it face down. Trim the ends of the { $piece } level with the { $onto }.
    *[no] Trim the ends of the { $piece } level with the { $onto }.
 }
+by-frame = <strong>With its placing frame: </strong>lay the frame level on the { $onto }, “top” at the top, put { $several ->
+    [yes] the pieces into their openings
+   *[no] the piece into its opening
+}, and lift it off. Without the frame, go by the measures.
 caution-fingers = <strong>Keep your fingers off the line of cut.</strong>
 stamp = Stamp each { $piece }: <strong>{ $words }</strong>. Let the ink dry.
 score = Score each { $piece } { $measure } from the { $from } edge. Fold it with the ridge of the score inside.
@@ -841,6 +845,10 @@ told-sheet-pieces = It gives { $pieces }.
 told-sheet-left = Left over: { $leftovers }.
 told-glue-step = { $piece } on { $onto }.
 told-glue-step-measures = { $piece } on { $onto }: { $measures }.
+told-placing-frame = A placing frame of { $size } for { $layer } lies level on { $ground }, with { $count ->
+    [one] its opening
+   *[other] its { $count } openings
+} filled.
 told-trim-step = { $face-down ->
     [yes] { $piece } trimmed level with { $onto }, all of it face down.
    *[no] { $piece } trimmed level with { $onto }.
@@ -977,3 +985,41 @@ told-loose = { $several ->
     [yes] A loose part, { $part }: cuts { $cuts }, each { $measure } from the { $edge } edge.
    *[no] A loose part, { $part }: cut { $cuts }, { $measure } from the { $edge } edge.
 }
+
+## True-size guides
+
+guides-heading = { $title }: true-size guides
+guides-frames = Cut out each frame with its openings. Lay it, print up and “top” at the top, level at all edges on what it
+    is named for; the pieces go into the openings.
+guides-halves = Half a frame lies level in one corner; push the piece into its inner corner.
+guides-parts = Join parts edge to edge with tape, lines with the same number meeting.
+guides-templates = Hold a template on the paper as the piece will be seen and draw round it, windows too.
+guides-mirrored = What says “mirrored” lies on the back of the paper, print up.
+guides-scores = Lay a score strip along the flat base, its named end level with that edge, and mark the scores.
+guides-greetings = Dashed lines show where words have room on the piece.
+guide-frame = Placing frame: { $layers } on { $ground }
+guide-half = Half a placing frame: { $layers } on { $ground }
+guide-template = Template: { $piece }
+guide-mirrored = { $title }, mirrored
+guide-scores = Score positions: { $piece }
+guide-greeting = Greeting area: { $piece }
+guide-part = { $title }, part { $part } of { $parts }
+guide-top = top
+guide-print-up = this side up
+guide-edge-at = { $edge ->
+    [left] left edge
+    [right] right edge
+    [top] top edge
+   *[bottom] bottom edge
+}
+guide-size = { $size }
+guide-corner = for the { $corner } corner
+guide-allowance = with { $by } for the thickness of the paper
+guide-alt-frame = { $title }. Its outer edge is { $size }. { $count ->
+    [one] Its opening is { $openings }.
+   *[other] Its { $count } openings are { $openings }.
+}
+guide-alt-opening = { $size }, { $left } from the left and { $bottom } from the bottom
+guide-alt = { $title }, { $size }.
+guide-alt-scores = { $title }, { $size }: { $measures } from the { $edge } edge.
+guide-alt-greeting = { $title }, { $size }; the words have { $area }.

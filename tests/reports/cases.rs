@@ -171,7 +171,8 @@ fn sheets_are_counted_by_paper() {
     let change = [("cards: 4", "cards: 5")];
     let (source, findings) = found(&change);
     let told: Vec<(&str, &str)> = findings.iter().map(|f| (f.code, source.slice(f.primary.span))).collect();
-    assert_eq!(told, [("too-few-sheets", "2 of letter"), ("too-few-sheets", "1 of letter")]);
+    let proposed = ("hard-by-eye", "place: tag");
+    assert_eq!(told, [("too-few-sheets", "2 of letter"), ("too-few-sheets", "1 of letter"), proposed]);
     assert_eq!(findings[0].primary.text, "2 sheets give all but 1 base");
     assert_eq!(findings[0].others[0].text, "the sheets give 4 cards at most");
     assert_eq!(findings[1].help.as_deref(), Some("take more than 1 sheet of slate, or make 4 cards"));
@@ -216,6 +217,12 @@ error[border-unlike-claim]: in the metric edition the border of the mat round th
 25 |         shows: 1/8 in | 3 mm all round
    |                ^^^^^^^^^^^^^^^^^^^^^^^ 2.5 mm shows at the left and right
    = help: make the panel 93 x 136 mm, or say `shows: 2.5 mm left, 3 mm top, 2.5 mm right, 3 mm bottom`
+
+note[hard-by-eye]: the tag is hard to lay by eye
+  --> wren.yaml:32:9
+32 |       - place: tag
+   |         ^^^^^^^^^^ its gaps must be equal
+   = help: say `frames: all that help` for 1 placing frame, or `frames: [tag on panel]` for this 1
 "
     );
 }
