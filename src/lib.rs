@@ -36,6 +36,7 @@ pub mod pipeline;
 pub mod handout;
 pub mod mend;
 pub mod preview;
+pub mod truesize;
 
 pub mod edition;
 

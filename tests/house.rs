@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 26] = [
+const PLACES: [&str; 27] = [
     "length",
     "colour",
     "picture",
@@ -30,6 +30,7 @@ const PLACES: [&str; 26] = [
     "pipeline",
     "mend",
     "handout",
+    "truesize",
     "preview",
     "edition",
 ];

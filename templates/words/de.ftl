@@ -1074,3 +1074,29 @@ own-edge-of = { $edge ->
     [top] oberen
    *[bottom] unteren
 }
+
+## Um die Vorlagen in wahrer Größe
+
+true-size-title = { $title }, Vorlagen in wahrer Größe
+cut-file-title = { $title }, Schneidedatei
+true-size-print = Mit 100~% („Tatsächliche Größe“) drucken. Vor dem Schneiden ein Lineal an die Balken legen: Stimmt
+    einer nicht, neu drucken.
+true-size-caution = Klingen schneiden auch in Finger: auf einer Matte schneiden, mit dem Messer an einem Metalllineal,
+    vom Körper weg, Finger fern der Schnittlinie. Bei Pausen die Klinge schließen, von Kindern fernhalten. Für
+    Schneidemaschinen gilt die Anleitung des Herstellers.
+true-size-line = { $role ->
+    [cut] schneiden
+    [score] rillen
+    [fold] falten
+    [draw] zeichnen
+   *[notes] nur zum Lesen
+}
+told-true-size-line = { $role ->
+    [cut] Eine breite durchgezogene Linie wird geschnitten.
+    [score] Eine Linie aus Strichen und Punkten wird gerillt.
+    [fold] Eine Linie aus langen Strichen wird gefaltet.
+    [draw] Eine gepunktete Linie wird gezeichnet.
+   *[notes] Eine schmale durchgezogene Linie ist nur zum Lesen da.
+}
+told-true-size-bars = Zum Prüfen des Ausdrucks mit einem Lineal: Balken von { $bars }.
+told-guide = { $title }. { $about }
