@@ -84,15 +84,15 @@ pub(super) fn head(sheet: &GuideSheet) -> i64 {
 
 /// What a page shows besides its head and its sentences, in reading order.
 pub(super) fn pictures(sheet: &GuideSheet, say: &Words) -> Vec<Picture> {
-    let mut pictures: Vec<Picture> = sheet.guides.iter().map(|guide| guide_picture(guide, say)).collect();
+    let mut pictures: Vec<Picture> = sheet.guides.iter().map(guide_picture).collect();
     pictures.push(bars(sheet, say));
     pictures.extend(legend(sheet, say));
     pictures
 }
 
-fn guide_picture(guide: &Guide, say: &Words) -> Picture {
+fn guide_picture(guide: &Guide) -> Picture {
     Picture {
-        alt: words::guide_told(say, guide.title.trim_end_matches('.'), &guide.alt),
+        alt: guide.alt.clone(),
         strokes: guide.lines.iter().map(|line| (Drawn::As(line.role), line.clone())).collect(),
         labels: guide.labels.clone(),
     }

@@ -38,9 +38,3 @@ pub fn line_told(say: &Words, role: &'static str) -> String {
 pub fn bars_told(say: &Words, bars: &[String]) -> String {
     say.tell("told-true-size-bars").name("bars", &counts::listed_words(say, bars)).string()
 }
-
-/// For those who cannot see a guide: its title and what it is.
-#[must_use]
-pub fn guide_told(say: &Words, title: &str, about: &str) -> String {
-    say.tell("told-guide").name("title", title).name("about", about).string()
-}

@@ -1099,4 +1099,3 @@ told-true-size-line = { $role ->
    *[notes] Eine schmale durchgezogene Linie ist nur zum Lesen da.
 }
 told-true-size-bars = Zum Prüfen des Ausdrucks mit einem Lineal: Balken von { $bars }.
-told-guide = { $title }. { $about }

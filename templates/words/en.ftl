@@ -1001,4 +1001,3 @@ told-true-size-line = { $role ->
    *[notes] A narrow continuous line is only to read by.
 }
 told-true-size-bars = To check the print with a ruler, bars of { $bars }.
-told-guide = { $title }. { $about }
