@@ -5,6 +5,7 @@ mod cutting;
 mod drawing;
 mod flow;
 mod geometry;
+mod guides;
 mod handout;
 mod house;
 mod languages;

@@ -20,7 +20,7 @@ use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
 use crate::words::cutting::{self, Alike, Edges, Given, Taken};
 use crate::words::making::{self, Named};
-use crate::words::places::{self, Side};
+use crate::words::places;
 use crate::words::{Line, Words};
 
 /// A cut row as it is printed.
@@ -428,24 +428,7 @@ pub(super) fn onto_named(design: &Design, face: Face, onto: Onto) -> Named<'_> {
 #[must_use]
 pub fn side(say: &Words, design: &Design, face: Face) -> String {
     let fold = design.card.as_ref().map_or(Fold::None, |card| card.fold);
-    let side = match face {
-        Face::Front => Side::Front,
-        Face::Back => Side::Back,
-        Face::EnvelopeFront => Side::EnvelopeFront,
-        Face::EnvelopeFlap => Side::EnvelopeFlap,
-        Face::Inside(None) => Side::Inside,
-        Face::Inside(Some(panel)) => {
-            let of = |sides: &[Side]| sides.get(panel as usize).copied().unwrap_or(Side::Inside);
-            match fold {
-                Fold::Side => of(&[Side::Left, Side::Right]),
-                Fold::Top => of(&[Side::Upper, Side::Lower]),
-                Fold::Gate => of(&[Side::Left, Side::Middle, Side::Right]),
-                Fold::Accordion { .. } => Side::Panel(panel.saturating_add(1)),
-                Fold::None => Side::Inside,
-            }
-        }
-    };
-    places::side(say, side)
+    places::side(say, face.side(fold))
 }
 
 /// What is cut from a roll before it is laid.

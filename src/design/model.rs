@@ -7,6 +7,7 @@ mod imprint;
 mod languages;
 mod papers;
 mod relations;
+mod sides;
 
 use crate::design::restate::Restated;
 use crate::design::variants::Wanted;

@@ -56,7 +56,6 @@ const VALLEY_DASH: &[i64] = &[2000 * UM, 1000 * UM];
 const FOLD_DASH: &[i64] = &[3000 * UM, 800 * UM, 600 * UM, 800 * UM];
 
 const GUIDE_FOLD_DASH: &[i64] = &[6000 * UM, 2000 * UM];
-const GUIDE_DRAW_DASH: &[i64] = &[500 * UM, 900 * UM];
 
 const fn line(colour: &'static str, um: i64) -> Pen {
     Pen { stroke: Some(colour), width_nm: um * UM, dash: None, fill: None }
@@ -120,7 +119,7 @@ pub const fn guide_pen(role: guides::Role) -> Pen {
         guides::Role::Cut => line(INK, 400),
         guides::Role::Score => pen(Role::Fold),
         guides::Role::Fold => Pen { dash: Some(GUIDE_FOLD_DASH), ..line(TEAL, 350) },
-        guides::Role::Draw => Pen { dash: Some(GUIDE_DRAW_DASH), ..line(INK, 350) },
+        guides::Role::Draw => Pen { dash: Some(HIDDEN_DASH), ..line(INK, 350) },
         guides::Role::Note => line(SLATE, 180),
     }
 }

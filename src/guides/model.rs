@@ -29,8 +29,10 @@ impl GuideSheet {
     /// Blank on every side: what a home printer may lose, half an inch.
     pub const MARGIN: i64 = 12_700_000;
     /// Taken below the margin at the top by the heading and the sentences: four lines of them, of some hundred
-    /// letters each.
+    /// letters each. Where there are more, guides begin so much lower: [`GuideSheet::LINE`] for each.
     pub const HEAD: i64 = 27_000_000;
+    /// What one more line of sentences takes.
+    pub const LINE: i64 = 5_000_000;
     /// Taken above the margin at the bottom by the bars, what the lines mean, the caution and the foot of the page.
     pub const FOOT: i64 = 34_000_000;
     /// The left ends of the bars and their lengths, 2 in and 5 cm. The label stands right of its bar.

@@ -33,6 +33,7 @@ pub mod cutting;
 pub mod english;
 pub mod figures;
 pub mod finishing;
+pub mod guides;
 pub mod laying;
 pub mod making;
 mod marks;

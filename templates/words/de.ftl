@@ -1075,6 +1075,49 @@ own-edge-of = { $edge ->
    *[bottom] unteren
 }
 
+## Hilfen in wahrer Größe
+
+guides-heading = { $title }: Hilfen in wahrer Größe
+guides-frames = Jeden Rahmen mit seinen Öffnungen ausschneiden. Mit dem Druck und „oben“ nach oben an allen Kanten bündig auf das
+    legen, wofür er bestimmt ist; die Stücke kommen in die Öffnungen.
+guides-halves = Ein halber Rahmen liegt bündig in einer Ecke; das Stück in seine innere Ecke schieben.
+guides-parts = Teile Kante an Kante mit Klebeband verbinden, Striche mit gleicher Nummer aufeinander.
+guides-templates = Eine Schablone so auf das Papier legen, wie das Stück zu sehen sein wird, und umfahren, auch Fenster.
+guides-mirrored = Was „gespiegelt“ heißt, liegt mit dem Druck nach oben auf der Rückseite des Papiers.
+guides-scores = Einen Rillstreifen an die flache Karte legen, das genannte Ende bündig mit dieser Kante, und die Rillen anzeichnen.
+guides-greetings = Gestrichelte Linien zeigen, wo auf dem Stück Platz für Worte ist.
+guide-frame = Auflegerahmen: { $layers } auf { $ground }
+guide-half = Halber Auflegerahmen: { $layers } auf { $ground }
+guide-template = Schablone: { $piece }
+guide-mirrored = { $title }, gespiegelt
+guide-scores = Rillstellen: { $piece }
+guide-greeting = Grußfeld: { $piece }
+guide-part = { $title }, Teil { $part } von { $parts }
+guide-top = oben
+guide-print-up = diese Seite oben
+guide-edge-at = { $edge ->
+    [left] linke Kante
+    [right] rechte Kante
+    [top] obere Kante
+   *[bottom] untere Kante
+}
+guide-size = { $size }
+guide-allowance = mit { $by } für die Dicke des Papiers
+guide-alt-frame = { $title }. Außen { $size }. { $count ->
+    [one] Die Öffnung misst { $openings }.
+   *[other] Die { $count } Öffnungen messen { $openings }.
+}
+guide-alt-opening = { $size }, { $left } von links und { $bottom } von unten
+guide-alt = { $title }, { $size }.
+guide-alt-scores = { $title }, { $size }: { $measures } von der { guide-edge-of } Kante.
+guide-edge-of = { $edge ->
+    [left] linken
+    [right] rechten
+    [top] oberen
+   *[bottom] unteren
+}
+guide-alt-greeting = { $title }, { $size }; die Worte haben { $area }.
+
 ## Um die Vorlagen in wahrer Größe
 
 true-size-title = { $title }, Vorlagen in wahrer Größe
@@ -1095,7 +1138,7 @@ told-true-size-line = { $role ->
     [cut] Eine breite durchgezogene Linie wird geschnitten.
     [score] Eine Linie aus Strichen und Punkten wird gerillt.
     [fold] Eine Linie aus langen Strichen wird gefaltet.
-    [draw] Eine gepunktete Linie wird gezeichnet.
+    [draw] Eine Linie aus kurzen Strichen wird gezeichnet.
    *[notes] Eine schmale durchgezogene Linie ist nur zum Lesen da.
 }
 told-true-size-bars = Zum Prüfen des Ausdrucks mit einem Lineal: Balken von { $bars }.

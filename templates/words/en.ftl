@@ -978,6 +978,43 @@ told-loose = { $several ->
    *[no] A loose part, { $part }: cut { $cuts }, { $measure } from the { $edge } edge.
 }
 
+## True-size guides
+
+guides-heading = { $title }: true-size guides
+guides-frames = Cut out each frame with its openings. Lay it, print up and “top” at the top, level at all edges on what it
+    is named for; the pieces go into the openings.
+guides-halves = Half a frame lies level in one corner; push the piece into its inner corner.
+guides-parts = Join parts edge to edge with tape, lines with the same number meeting.
+guides-templates = Hold a template on the paper as the piece will be seen and draw round it, windows too.
+guides-mirrored = What says “mirrored” lies on the back of the paper, print up.
+guides-scores = Lay a score strip along the flat base, its named end level with that edge, and mark the scores.
+guides-greetings = Dashed lines show where words have room on the piece.
+guide-frame = Placing frame: { $layers } on { $ground }
+guide-half = Half a placing frame: { $layers } on { $ground }
+guide-template = Template: { $piece }
+guide-mirrored = { $title }, mirrored
+guide-scores = Score positions: { $piece }
+guide-greeting = Greeting area: { $piece }
+guide-part = { $title }, part { $part } of { $parts }
+guide-top = top
+guide-print-up = this side up
+guide-edge-at = { $edge ->
+    [left] left edge
+    [right] right edge
+    [top] top edge
+   *[bottom] bottom edge
+}
+guide-size = { $size }
+guide-allowance = with { $by } for the thickness of the paper
+guide-alt-frame = { $title }. Its outer edge is { $size }. { $count ->
+    [one] Its opening is { $openings }.
+   *[other] Its { $count } openings are { $openings }.
+}
+guide-alt-opening = { $size }, { $left } from the left and { $bottom } from the bottom
+guide-alt = { $title }, { $size }.
+guide-alt-scores = { $title }, { $size }: { $measures } from the { $edge } edge.
+guide-alt-greeting = { $title }, { $size }; the words have { $area }.
+
 ## Round the guides of a true-size sheet
 
 true-size-title = { $title }, true-size sheets
@@ -997,7 +1034,7 @@ told-true-size-line = { $role ->
     [cut] A wide continuous line is cut.
     [score] A line of dashes and dots is scored.
     [fold] A line of long dashes is folded.
-    [draw] A dotted line is drawn.
+    [draw] A line of short dashes is drawn.
    *[notes] A narrow continuous line is only to read by.
 }
 told-true-size-bars = To check the print with a ruler, bars of { $bars }.

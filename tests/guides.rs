@@ -1,0 +1,3 @@
+//! True-size guides: what is on their pages.
+
+mod pages;
