@@ -16,6 +16,7 @@ use crate::design::model::{
     Design, EdgeStrip, Face, Fold, From, LayerId, NoteOn, Onto, PaperId, Pattern, PieceId, PieceKind, Work,
 };
 use crate::geometry::Edge;
+use crate::guides::asked::frame_of;
 use crate::layout::model::Layout;
 use crate::length::{Length, Size, Units};
 use crate::words::cutting::{self, Alike, Edges, Given, Taken};
@@ -303,7 +304,10 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
         }
         Action::ScoreAndFold { piece } => score(design, *piece),
         Action::Sort => making::sort(say, step.times, &named_counts(design, &step.checkpoint)),
-        Action::Glue { layer, .. } => from_roll(design, *layer).sentence(laying::glue(design, layout, *layer)),
+        Action::Glue { layer, .. } => {
+            let laid = from_roll(design, *layer).sentence(laying::glue(design, layout, *layer));
+            laid.sentence(by_frame(design, layout, *layer))
+        }
         Action::Trim { layer, loose } => {
             caution = Some(making::fingers(say));
             let own = design.layer(*layer);
@@ -429,6 +433,14 @@ pub(super) fn onto_named(design: &Design, face: Face, onto: Onto) -> Named<'_> {
 pub fn side(say: &Words, design: &Design, face: Face) -> String {
     let fold = design.card.as_ref().map_or(Fold::None, |card| card.fold);
     places::side(say, face.side(fold))
+}
+
+/// How a layer is laid by its placing frame, where the design gets one.
+fn by_frame(design: &Design, layout: &Layout, layer: LayerId) -> Line {
+    frame_of(design, layout, layer).map_or_else(Line::new, |frame| {
+        let onto = onto_named(design, frame.face, frame.on);
+        making::by_frame(design.words(), &onto, design.layer(layer).count() > 1)
+    })
 }
 
 /// What is cut from a roll before it is laid.

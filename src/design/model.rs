@@ -3,6 +3,7 @@
 //! A design is settled for one system of units; the other edition is settled from the twins that
 //! the designer states, and by rule where none is stated. Must never know where a layer lies or how paper is cut.
 
+mod frames;
 mod imprint;
 mod languages;
 mod papers;
@@ -16,6 +17,7 @@ use crate::length::{Length, Size, Units};
 use crate::shape::{Form, Shape};
 use crate::source::{Span, Spanned};
 use crate::words::{Language, Words};
+pub use frames::{Framed, Frames};
 pub use imprint::{Accents, Imprint, Photo, Web};
 pub use languages::Untold;
 pub use papers::{
@@ -97,6 +99,8 @@ pub struct Design {
     pub tools: Vec<Spanned<String>>,
     /// The handouts that it asks for beside the usual one.
     pub handouts: Vec<Wanted>,
+    /// The placing frames that it asks for.
+    pub frames: Frames,
     /// Whether the design has a `front` (counts come from it) or is a file for `cuts`.
     pub has_front: bool,
 }

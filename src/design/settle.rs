@@ -11,6 +11,7 @@ mod drawing;
 mod extras;
 mod faces;
 mod fixed;
+mod frames;
 mod front;
 mod head;
 mod heard;
@@ -57,7 +58,7 @@ pub use said::{Said, said, said_piece};
 pub use units::{WITHOUT_LENGTHS, first_units, units_asked};
 use versions::{Declared, MOST_CARDS};
 
-const KEYS: [&str; 25] = [
+const KEYS: [&str; 26] = [
     "title",
     "month",
     "designer",
@@ -82,6 +83,7 @@ const KEYS: [&str; 25] = [
     "supplies",
     "tools",
     "handouts",
+    "frames",
     "allow",
 ];
 
@@ -262,6 +264,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str, told: Option<Langu
     let supplies = desk.texts(top.get("supplies"));
     let tools = desk.texts(top.get("tools"));
     let handouts = desk.handouts(top.get("handouts"));
+    let frames = desk.frames(top.get("frames"), &layers.names, front.as_deref());
     let allow = desk.allowances(top.get("allow"));
 
     let card = match (card_field, card) {
@@ -317,6 +320,7 @@ fn whole<'a>(desk: &mut Desk<'a>, root: &'a Node, stem: &str, told: Option<Langu
         supplies,
         tools,
         handouts,
+        frames,
         has_front,
     };
     settle_cells(&mut design);

@@ -38,6 +38,13 @@ pub struct Frame {
 pub enum Unfit {
     /// The layer does not lie on what is named, directly or over others.
     NotBelow(LayerId),
+    /// The layer is glued before something below it is, so that what the frame would lie on is not yet there.
+    TooEarly {
+        /// The layer.
+        layer: LayerId,
+        /// What is glued later.
+        later: LayerId,
+    },
     /// What the frame would lie on are several copies, with no one outline.
     Several(LayerId),
     /// What the frame would lie on is cut too long and trimmed, so that its edges are not yet there.
@@ -109,6 +116,9 @@ fn whole(design: &Design, layout: &Layout, layers: &[LayerId], on: Onto) -> Resu
         if design.layer(*layer).face != face {
             return Err(Unfit::NotBelow(*layer));
         }
+        if let Some(later) = glued_later(design, *layer, on) {
+            return Err(Unfit::TooEarly { layer: *layer, later });
+        }
         copies.extend(outlines(design, layout, *layer, on).ok_or(Unfit::NotBelow(*layer))?);
     }
     let outline = match on {
@@ -131,6 +141,20 @@ fn whole(design: &Design, layout: &Layout, layers: &[LayerId], on: Onto) -> Resu
     let openings = Region::covered_by(&filled);
     let body = Region::from(&outline).difference(&openings);
     Ok(Frame { layers: layers.to_vec(), on, face, outline, openings, body })
+}
+
+/// What lies between a layer and what a frame lies on, and is glued down only after the layer: the layer is put
+/// together on it first.
+fn glued_later(design: &Design, layer: LayerId, on: Onto) -> Option<LayerId> {
+    let between = grounds(design, layer).into_iter().take_while(|below| *below != on);
+    let units = std::iter::successors(design.layer(layer).unit, |unit| design.layer(*unit).unit);
+    let units: Vec<LayerId> = units.take(design.layers.len()).collect();
+    between
+        .filter_map(|below| match below {
+            Onto::Layer(below) => Some(below),
+            Onto::Card => None,
+        })
+        .find(|below| units.contains(below))
 }
 
 fn thick_enough(design: &Design, layout: &Layout, frame: &Frame) -> Result<(), Unfit> {

@@ -2,12 +2,13 @@
 
 use super::draft::{Draft, Known, SMALL, cut_along, open, width};
 use super::frame::Frame;
+use super::half::Half;
 use super::model::{Label, Role};
 use super::names::{ground, size, slug};
 use crate::design::model::Design;
-use crate::geometry::{Point, Polygon};
+use crate::geometry::{Corner, Point, Polygon, Rect};
 use crate::length::Length;
-use crate::words::guides;
+use crate::words::{guides, places};
 
 /// The guide of a whole frame.
 pub(super) fn draft(design: &Design, frame: &Frame) -> Draft {
@@ -63,4 +64,30 @@ pub(super) fn mark_top(design: &Design, draft: &mut Draft, outline: &Polygon, hi
     draft.lines.push(open(Role::Note, vec![tip.moved(0, -high), tip]));
     let barbs = vec![tip.moved(-across, -across), tip, tip.moved(across, -across)];
     draft.lines.push(open(Role::Note, barbs));
+}
+
+/// The guide of half a frame.
+pub(super) fn half_draft(design: &Design, frame: &Frame, half: &Half) -> Draft {
+    let say = design.words();
+    let layers: Vec<String> = frame.layers.iter().map(|layer| design.layer(*layer).name.clone()).collect();
+    let title = guides::frame(say, true, &layers, &ground(design, frame.face, frame.on));
+    let bounds = half.outline.bounds();
+    let corner = places::corner_name(say, half.corner);
+    let mut draft = Draft {
+        word: slug("half-frame", &layers),
+        notes: vec![guides::corner(say, &corner)],
+        alt: guides::frame_alt(say, &title, &size(design, bounds), &openings(design, frame)),
+        title,
+        known: vec![Known::Half],
+        lines: cut_along(&half.outline),
+        labels: Vec::new(),
+    };
+    let inner = frame.openings.bounds().unwrap_or(bounds);
+    // "top" stands in the level arm, which runs along the upper or the lower edge.
+    let arm = match half.corner {
+        Corner::UpperLeft | Corner::UpperRight => Rect { bottom: inner.top, ..bounds },
+        Corner::LowerLeft | Corner::LowerRight => Rect { top: inner.bottom, ..bounds },
+    };
+    mark_top(design, &mut draft, &Polygon::from(arm), arm.bottom);
+    draft
 }

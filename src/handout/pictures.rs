@@ -1,6 +1,6 @@
 //! Which figure stands where on the pages, and how much room it has there.
 
-use crate::design::model::{PaperId, VersionId};
+use crate::design::model::{LayerId, PaperId, VersionId};
 use crate::design::variants::{Form, Wanted};
 use crate::drawing::canvas::extent;
 use crate::drawing::figures::ruler;
@@ -107,6 +107,11 @@ pub(super) fn ruler_of_sheet(project: &Project, sheet: usize, wanted: Wanted) ->
 pub(super) fn ruler_of_step(project: &Project, step: usize, measures: &[Length], wanted: Wanted) -> Option<Scene> {
     let measures = ruler::odd(project.units(), measures.iter().copied());
     ruler::rulers(project.words(), format!("ruler-step-{}", step + 1), &measures, BESIDE_A_STEP, print(wanted))
+}
+
+/// The placing frame of a step, in use.
+pub(super) fn placing_frame(project: &Project, layer: LayerId, wanted: Wanted) -> Option<Scene> {
+    figures::placing_frame::placing_frame(project, layer).map(|scene| inked(scene, wanted))
 }
 
 /// A paper's hatch in a frame, tenths of a millimetre.

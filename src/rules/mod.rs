@@ -10,6 +10,7 @@ mod face;
 pub mod folding;
 pub mod gluing;
 pub mod greeting;
+pub mod guides;
 mod hand;
 pub mod layers;
 pub mod making;
@@ -81,6 +82,8 @@ pub static REGISTRY: &[&Rule] = &[
     &reading::cells_off_the_sheet::RULE,
     &reading::no_inside::RULE,
     &reading::on_another_side::RULE,
+    &reading::framed_twice::RULE,
+    &reading::not_below::RULE,
     &reading::unreadable_drawing::RULE,
     &reading::not_one_outline::RULE,
     &reading::unreadable_imprint::RULE,
@@ -126,6 +129,9 @@ pub static REGISTRY: &[&Rule] = &[
     &making::too_few_windows::RULE,
     &making::hands_missing::RULE,
     &making::ribbon_too_short::RULE,
+    &guides::frame_too_thin::RULE,
+    &guides::frame_without_an_edge::RULE,
+    &guides::hard_by_eye::RULE,
     &papers::pad_of_several_sizes::RULE,
     &folding::base_too_light::RULE,
     &folding::fold_across_the_grain::RULE,

@@ -353,6 +353,13 @@ pub fn glue_step(say: &Words, piece: &str, onto: &str, measures: &[String]) -> S
     say.tell("told-glue-step-measures").name("piece", piece).name("onto", onto).name("measures", &measures).string()
 }
 
+/// A placing frame in use.
+#[must_use]
+pub fn placing_frame(say: &Words, layer: &str, ground: &str, size: &str, openings: usize) -> String {
+    let tell = say.tell("told-placing-frame").name("layer", layer).name("ground", ground);
+    tell.size("size", size).count("count", openings).string()
+}
+
 /// Something glued is trimmed level.
 #[must_use]
 pub fn trim_step(say: &Words, piece: &str, onto: &str, face_down: bool) -> String {

@@ -80,6 +80,12 @@ pub fn size(say: &Words, size: &str) -> String {
     say.tell("guide-size").size("size", size).string()
 }
 
+/// `for the top left corner`, under the title of half a frame.
+#[must_use]
+pub fn corner(say: &Words, corner: &str) -> String {
+    say.tell("guide-corner").name("corner", corner).string()
+}
+
 /// `with 0.3 mm for the thickness of the paper`.
 #[must_use]
 pub fn allowance(say: &Words, by: &str) -> String {

@@ -35,6 +35,12 @@ pub fn trim(say: &Words, piece: &Named<'_>, to: &Named<'_>, loose: bool) -> Line
     say.tell("trim").whether("loose", loose).part("piece", &piece.told(say)).part("onto", &to.told(say)).line()
 }
 
+/// "With its placing frame: lay the frame level on the mat (2), ... Without the frame, go by the measures."
+#[must_use]
+pub fn by_frame(say: &Words, onto: &Named<'_>, several: bool) -> Line {
+    say.tell("by-frame").part("onto", &onto.told(say)).whether("several", several).line()
+}
+
 /// "Stamp each label (6): thank you. Let the ink dry."
 #[must_use]
 pub fn stamp(say: &Words, piece: &Named<'_>, what: &str) -> Line {

@@ -539,6 +539,10 @@ trim = { $loose ->
     [yes] Umdrehen, Rückseite nach oben. Die Enden von { $piece } bündig mit { $onto } abschneiden.
    *[no] Die Enden von { $piece } bündig mit { $onto } abschneiden.
 }
+by-frame = <strong>Mit Auflegerahmen: </strong>Den Rahmen bündig auf { $onto } legen, „oben“ oben, { $several ->
+    [yes] die Stücke in ihre Öffnungen
+   *[no] das Stück in seine Öffnung
+} legen und den Rahmen abheben. Ohne Rahmen gelten die Maße.
 caution-fingers = <strong>Finger von der Schnittlinie fernhalten.</strong>
 stamp = { CAPITAL($piece) } jeweils stempeln: <strong>{ $words }</strong>. Die Farbe trocknen lassen.
 score = { CAPITAL($piece) } jeweils { $measure } von { $from ->
@@ -927,6 +931,10 @@ told-sheet-pieces = Ergibt { $pieces }.
 told-sheet-left = Reste: { $leftovers }.
 told-glue-step = { $piece } auf { $onto }.
 told-glue-step-measures = { $piece } auf { $onto }: { $measures }.
+told-placing-frame = Ein Auflegerahmen von { $size } für { $layer } liegt bündig auf { $ground }, { $count ->
+    [one] seine Öffnung
+   *[other] seine { $count } Öffnungen
+} gefüllt.
 told-trim-step = { $face-down ->
     [yes] { $piece } bündig mit { $onto } gekürzt, alles umgedreht.
    *[no] { $piece } bündig mit { $onto } gekürzt.
@@ -1102,6 +1110,7 @@ guide-edge-at = { $edge ->
    *[bottom] untere Kante
 }
 guide-size = { $size }
+guide-corner = für die Ecke { $corner }
 guide-allowance = mit { $by } für die Dicke des Papiers
 guide-alt-frame = { $title }. Außen { $size }. { $count ->
     [one] Die Öffnung misst { $openings }.

@@ -488,6 +488,10 @@ trim = { $loose ->
     [yes] Turn it face down. Trim the ends of the { $piece } level with the { $onto }.
    *[no] Trim the ends of the { $piece } level with the { $onto }.
 }
+by-frame = <strong>With its placing frame: </strong>lay the frame level on the { $onto }, “top” at the top, put { $several ->
+    [yes] the pieces into their openings
+   *[no] the piece into its opening
+}, and lift it off. Without the frame, go by the measures.
 caution-fingers = <strong>Keep your fingers off the line of cut.</strong>
 stamp = Stamp each { $piece }: <strong>{ $words }</strong>. Let the ink dry.
 score = Score each { $piece } { $measure } from the { $from } edge. Fold it with the ridge of the score inside.
@@ -841,6 +845,10 @@ told-sheet-pieces = It gives { $pieces }.
 told-sheet-left = Left over: { $leftovers }.
 told-glue-step = { $piece } on { $onto }.
 told-glue-step-measures = { $piece } on { $onto }: { $measures }.
+told-placing-frame = A placing frame of { $size } for { $layer } lies level on { $ground }, with { $count ->
+    [one] its opening
+   *[other] its { $count } openings
+} filled.
 told-trim-step = { $face-down ->
     [yes] { $piece } trimmed level with { $onto }, all of it face down.
    *[no] { $piece } trimmed level with { $onto }.
@@ -1005,6 +1013,7 @@ guide-edge-at = { $edge ->
    *[bottom] bottom edge
 }
 guide-size = { $size }
+guide-corner = for the { $corner } corner
 guide-allowance = with { $by } for the thickness of the paper
 guide-alt-frame = { $title }. Its outer edge is { $size }. { $count ->
     [one] Its opening is { $openings }.

@@ -3,8 +3,8 @@
 use trimwright::assembly::model::{Action, Step, Steps};
 use trimwright::cutting::plan::{Aim, Aims, CutPlan, CutRow, Part, PartId, SheetPlan, Use};
 use trimwright::design::model::{
-    Along, Arrangement, Card, Design, EdgeStrip, Face, Fixed, Fold, From, Layer, LayerId, LayerSpans, Month, Onto,
-    Paper, PaperId, Pattern, Piece, PieceId, PieceKind, Sheets, Side, Stated, Version, VersionId, Work, Workshop,
+    Along, Arrangement, Card, Design, EdgeStrip, Face, Fixed, Fold, Frames, From, Layer, LayerId, LayerSpans, Month,
+    Onto, Paper, PaperId, Pattern, Piece, PieceId, PieceKind, Sheets, Side, Stated, Version, VersionId, Work, Workshop,
 };
 use trimwright::geometry::{Angle, Edge, Polygon, Rect, Region};
 use trimwright::layout::model::{Laid, Layout, Placed};
@@ -346,6 +346,7 @@ pub(crate) fn lantern_row() -> Project {
         leftovers: Vec::new(),
         allow: Vec::new(),
         handouts: Vec::new(),
+        frames: Frames::No,
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,

@@ -6,8 +6,8 @@ use std::path::PathBuf;
 use trimwright::assembly::model::{Action, Steps};
 use trimwright::cutting::plan::{Aim, Aims, CutPlan};
 use trimwright::design::model::{
-    Along, Arrangement, Bound, Card, Design, Envelope, Face, Fold, From, Layer, LayerId, Month, Onto, PaperId, Part,
-    Pattern, Piece, PieceId, PieceKind, Pivot, Tilt, Version, VersionId, Work, Workshop,
+    Along, Arrangement, Bound, Card, Design, Envelope, Face, Fold, Frames, From, Layer, LayerId, Month, Onto, PaperId,
+    Part, Pattern, Piece, PieceId, PieceKind, Pivot, Tilt, Version, VersionId, Work, Workshop,
 };
 use trimwright::drawing::canvas::extent;
 use trimwright::drawing::figures::Room;
@@ -104,6 +104,7 @@ fn folded(fold: Fold, pieces: Vec<Piece>, layers: Vec<Layer>) -> Project {
         leftovers: Vec::new(),
         allow: Vec::new(),
         handouts: Vec::new(),
+        frames: Frames::No,
         supplies: Vec::new(),
         tools: Vec::new(),
         has_front: true,

@@ -1,12 +1,15 @@
 //! Every line within what a printer reaches, no guide on another, the bars at their length.
 
+use trimwright::design::model::Design;
 use trimwright::design::variants::Page;
-use trimwright::geometry::Rect;
-use trimwright::guides::model::{GuideSheet, Line, Role};
-use trimwright::guides::sheets;
-use trimwright::project::Project;
+use trimwright::geometry::{Polygon, Rect};
+use trimwright::guides::frame::Frame;
+use trimwright::guides::model::{Guide, GuideSheet, Line, Role};
+use trimwright::guides::{asked, sheets};
+use trimwright::layout::model::Layout;
 
-use crate::support::{demos, editions_at};
+use super::{laid, of_demos};
+use crate::sound;
 
 fn box_of<'a>(lines: impl IntoIterator<Item = &'a Line>) -> Option<Rect> {
     let points = lines.into_iter().flat_map(|line| line.points.iter());
@@ -46,28 +49,75 @@ pub(super) fn hold(name: &str, sheets: &[GuideSheet]) {
     assert_eq!(words.len(), all, "{name}: two guides bear one word");
 }
 
-pub(super) fn each_project(mut with: impl FnMut(&str, &Project)) {
-    for path in demos() {
-        let name = path.file_stem().unwrap().to_string_lossy().into_owned();
-        editions_at(&path, &name).iter().for_each(|project| with(&name, project));
+/// The rings of a guide as they lie on the page enclose what the frame does: nothing is scaled.
+fn encloses(guide: &Guide, frame: &Frame, name: &str) {
+    let rings = guide.lines.iter().filter(|line| line.role == Role::Cut);
+    let mut own: Vec<i128> = rings.map(|line| Polygon::new(line.points.clone()).unwrap().area2()).collect();
+    let mut wanted: Vec<i128> = frame
+        .body
+        .parts()
+        .iter()
+        .flat_map(Polygon::rings)
+        .map(|ring| Polygon::new(ring.to_vec()).unwrap().area2())
+        .collect();
+    own.sort_unstable();
+    wanted.sort_unstable();
+    assert_eq!(own, wanted, "{name}: {}", guide.word);
+    let (lies, straight) = (box_of(&guide.lines).unwrap(), frame.outline.bounds());
+    let sides = |rect: Rect| (rect.width().min(rect.height()), rect.width().max(rect.height()));
+    assert_eq!(sides(lies), sides(straight), "{name}: {}", guide.word);
+}
+
+fn whole_frames_are_true(design: &Design, layout: &Layout, sheets: &[GuideSheet], name: &str) {
+    let all: Vec<&Guide> = sheets.iter().flat_map(|sheet| &sheet.guides).collect();
+    let whole = all.iter().filter(|guide| guide.word.starts_with("frame-") && !guide.word.contains("-part-"));
+    let halves = all.iter().filter(|guide| guide.word.starts_with("half-frame-")).count();
+    let parted = all.iter().filter(|guide| guide.word.ends_with("-part-1") && guide.word.starts_with("frame-")).count();
+    let frames = asked::frames(design, layout);
+    assert_eq!(whole.clone().count() + halves + parted, frames.len(), "{name}: every frame has its guide");
+    if halves + parted == 0 {
+        for (guide, frame) in whole.zip(&frames) {
+            encloses(guide, frame, name);
+        }
     }
 }
 
 #[test]
 fn pages_of_the_demos_hold() {
-    each_project(|name, project| {
+    let mut count = 0;
+    for (name, design, layout) in of_demos() {
         for page in [Page::Letter, Page::A4] {
-            let sheets = sheets(&project.design, &project.layout, page);
-            hold(name, &sheets);
+            let sheets = sheets(&design, &layout, page);
+            hold(&name, &sheets);
+            whole_frames_are_true(&design, &layout, &sheets, &name);
+            count += sheets.len();
             for sheet in &sheets {
-                println!(
-                    "{name} {} {}/{}: {:?}",
-                    page.word(),
-                    sheet.number,
-                    sheet.of,
-                    sheet.guides.iter().map(|g| &g.title).collect::<Vec<_>>()
-                );
+                let words: Vec<&str> = sheet.guides.iter().map(|guide| guide.word.as_str()).collect();
+                println!("{name} {} {}/{}: {words:?}", page.word(), sheet.number, sheet.of);
             }
         }
-    });
+    }
+    assert!(count > 10, "{count} pages");
+}
+
+fn pages_of_sound_designs(seeds: impl Iterator<Item = u64>) {
+    for seed in seeds {
+        let text = format!("{}\nframes: all that help\n", sound::design(seed));
+        for (design, layout) in laid(&text) {
+            let sheets = sheets(&design, &layout, Page::usual(design.units));
+            hold(&format!("sound design {seed}"), &sheets);
+            whole_frames_are_true(&design, &layout, &sheets, &format!("sound design {seed}"));
+        }
+    }
+}
+
+#[test]
+fn pages_of_sound_designs_hold() {
+    pages_of_sound_designs((0..500).filter(|seed| seed % 20 == 0));
+}
+
+#[test]
+#[ignore = "minutes: run by name"]
+fn pages_of_sound_designs_hold_all() {
+    pages_of_sound_designs(0..500);
 }

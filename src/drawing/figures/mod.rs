@@ -7,6 +7,7 @@ mod turns;
 
 pub mod finish;
 pub mod front;
+pub mod placing_frame;
 pub mod ruler;
 pub mod sheet;
 pub mod small;

@@ -90,6 +90,10 @@ fn cell(project: &Project, index: usize, step: &Step, wanted: Wanted) -> StepCel
         caution: told.caution.as_ref().map(said),
         line: said(&told.line),
         ruler: pictures::ruler_of_step(project, index, &measures(project.units(), &told.line), wanted),
+        frame: match &step.action {
+            Action::Glue { layer, .. } => pictures::placing_frame(project, *layer, wanted),
+            _ => None,
+        },
         more: all_said(&more),
         times: said(&Line::plain(told.times)),
         checkpoint: told.checkpoint.as_ref().map(said),

@@ -109,6 +109,8 @@ pub struct StepCell {
     pub line: Said,
     /// Bits of ruler for the odd sixteenths among its measures.
     pub ruler: Option<Scene>,
+    /// A placing frame in use, where the step has one.
+    pub frame: Option<Scene>,
     /// More about it, one a line.
     pub more: Vec<Said>,
     /// How often.
