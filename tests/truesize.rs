@@ -93,7 +93,7 @@ fn a_letter_that_no_face_has_is_told() {
     assert!(told.contains('\u{2744}') && told.contains("snow"), "{told}");
     assert!(truesize::print(project, &sheets, false, &Templates::built_in()).is_err());
     sheets[0].guides[0].labels[0].text.clear();
-    sheets[0].sentences = vec!["Words and more words until the page has no room for them. ".repeat(40)];
+    sheets[1].sentences = vec!["Words and more words until the page has no room for them. ".repeat(40)];
     let told = truesize::print(project, &sheets, false, &Templates::built_in()).expect_err("too many words");
     assert!(told.contains("do not fit on its page"), "{told}");
     assert!(truesize::print(project, &[], false, &Templates::built_in()).is_err());

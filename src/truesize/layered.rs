@@ -185,8 +185,9 @@ fn round(project: &Project, sheet: &GuideSheet, draft: bool) -> Vec<Label> {
     let top = height - GuideSheet::MARGIN;
     lines(&[heading], size, true, top);
     let small = scene::tenths_of_point(SENTENCE);
-    lines(&sheet.sentences, small, false, top - scene::tenths_of_point(HEADING) * 705 / 1000 - 3_000_000);
-    lines(&below(project), scene::tenths_of_point(CAUTION), false, GuideSheet::MARGIN + 20_500_000);
+    let sentences: Vec<String> = sheet.sentences.iter().map(|sentence| scene::with_signs(sentence)).collect();
+    lines(&sentences, small, false, top - scene::tenths_of_point(HEADING) * 705 / 1000 - 4_000_000);
+    lines(&below(project), scene::tenths_of_point(CAUTION), false, GuideSheet::MARGIN + 19_000_000);
     let page = format!("{} {} {} {}", pages::page(say), sheet.number, pages::of(say), sheet.of);
     let last = format!("{} · {page}", project.design.title.value);
     lines(&[last], scene::tenths_of_point(CAUTION), false, GuideSheet::MARGIN + 3_200_000);

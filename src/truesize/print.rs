@@ -106,13 +106,11 @@ fn picture_data(picture: &Picture, height: i64) -> Value {
     });
     let labels = picture.labels.iter().map(|label| {
         json!({
-            "kind": "text",
             "role": lettering(label),
             "text": label.text,
             "at": at(&label.at),
-            "anchor": "middle",
             "turned": label.turned,
         })
     });
-    json!({"alt": picture.alt, "items": strokes.chain(labels).collect::<Vec<_>>()})
+    json!({"alt": picture.alt, "strokes": strokes.collect::<Vec<_>>(), "labels": labels.collect::<Vec<_>>()})
 }

@@ -94,8 +94,23 @@ fn guide_picture(guide: &Guide) -> Picture {
     Picture {
         alt: guide.alt.clone(),
         strokes: guide.lines.iter().map(|line| (Drawn::As(line.role), line.clone())).collect(),
-        labels: guide.labels.clone(),
+        labels: guide.labels.iter().map(|label| Label { text: with_signs(&label.text), ..label.clone() }).collect(),
     }
+}
+
+/// Words with a sign between the sides of a size: `4 1/4 × 5 1/2 in`.
+pub(super) fn with_signs(text: &str) -> String {
+    let mut signed = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some(at) = rest.find(" x ") {
+        let (before, behind) = (&rest[..at], &rest[at + 3..]);
+        let is_size =
+            before.ends_with(|c: char| c.is_ascii_digit()) && behind.starts_with(|c: char| c.is_ascii_digit());
+        signed.push_str(before);
+        signed.push_str(if is_size { " × " } else { " x " });
+        rest = behind;
+    }
+    signed + rest
 }
 
 /// The size of the letters beside bars and legend.
@@ -162,4 +177,21 @@ fn legend(sheet: &GuideSheet, say: &Words) -> Option<Picture> {
     }
     picture.alt = told.join(" ");
     (!told.is_empty()).then_some(picture)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sizes_have_a_sign() {
+        assert_eq!(with_signs("4 1/4 x 5 in, 3 x 4 x 5, box x 2 x"), "4 1/4 × 5 in, 3 × 4 × 5, box x 2 x");
+        assert_eq!(with_signs(""), "");
+    }
+
+    #[test]
+    fn points_are_exact_enough() {
+        // 11 pt are 11/72 in.
+        assert_eq!(tenths_of_point(110), 25_400_000 * 11 / 72);
+    }
 }

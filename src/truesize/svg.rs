@@ -136,7 +136,7 @@ fn words(out: &mut String, guide: &Guide, frame: &Frame) {
     let mut turned = 0;
     for label in &guide.labels {
         let weight = if label.bold { "bold" } else { "normal" };
-        let text = escaped(&label.text);
+        let text = escaped(&super::scene::with_signs(&label.text));
         let letters = format!(
             "font-family=\"{}, sans-serif\" font-size=\"{}\" font-weight=\"{weight}\" text-anchor=\"middle\" \
              fill=\"{}\" stroke=\"none\"",

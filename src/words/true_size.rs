@@ -9,7 +9,7 @@ fixed_words! {
     caution = "true-size-caution";
 }
 
-/// "Lantern Row, November 2026, true-size sheets": the file's title.
+/// "Lantern Row, November 2026, true-size guides": the file's title.
 #[must_use]
 pub fn sheets_title(say: &Words, title: &str) -> String {
     say.tell("true-size-title").name("title", title).string()

@@ -1127,9 +1127,9 @@ guide-edge-of = { $edge ->
 }
 guide-alt-greeting = { $title }, { $size }; die Worte haben { $area }.
 
-## Um die Vorlagen in wahrer Größe
+## Um die Hilfen in wahrer Größe
 
-true-size-title = { $title }, Vorlagen in wahrer Größe
+true-size-title = { $title }, Hilfen in wahrer Größe
 cut-file-title = { $title }, Schneidedatei
 true-size-print = Mit 100~% („Tatsächliche Größe“) drucken. Vor dem Schneiden ein Lineal an die Balken legen: Stimmt
     einer nicht, neu drucken.

@@ -1026,7 +1026,7 @@ guide-alt-greeting = { $title }, { $size }; the words have { $area }.
 
 ## Round the guides of a true-size sheet
 
-true-size-title = { $title }, true-size sheets
+true-size-title = { $title }, true-size guides
 cut-file-title = { $title }, cut file
 true-size-print = Print at 100~% (“actual size”). Lay a ruler on the bars before you cut: if one is wrong, print again.
 true-size-caution = Blades cut fingers too: cut on a mat, a knife along a metal ruler, away from your body, fingers off

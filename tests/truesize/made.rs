@@ -61,7 +61,7 @@ pub(crate) fn sheets(page: Page) -> Vec<GuideSheet> {
             line(Role::Note, false, &[(60.0, 185.0), (60.0, 188.5)]),
             line(Role::Note, false, &[(59.0, 187.5), (60.0, 188.5), (61.0, 187.5)]),
         ],
-        vec![label("top", (66.0, 185.2), false, true), label("4 1/4 x 5 1/2 in", (117.6, 120.0), true, false)],
+        vec![label("top", (66.0, 185.2), false, true), label("4 1/4 x 5 1/2 in", (118.9, 120.0), true, false)],
     );
     let bow = guide(
         "frame-bow",
@@ -87,10 +87,10 @@ pub(crate) fn sheets(page: Page) -> Vec<GuideSheet> {
     );
     let blossom = guide(
         "template-blossom",
-        "Template for the blossom",
+        "Template for the blossom & <more>",
         "A blossom with 5 petals, 56 mm across.",
         vec![blossom((60.0, 100.0)), rectangle(Role::Cut, (55.0, 96.0), (11.000_003, 7.0))],
-        vec![label("blossom", (60.0, 86.0), false, false)],
+        vec![label("blossom & co", (60.0, 86.0), false, false)],
     );
     let wide = guide(
         "frame-whole",
@@ -106,7 +106,7 @@ pub(crate) fn sheets(page: Page) -> Vec<GuideSheet> {
         page,
         number,
         of: 2,
-        heading: "Placing frames & more".to_owned(),
+        heading: "Placing frames and more".to_owned(),
         sentences: vec![
             "Lay a frame with its printed side up, all edges level with the piece below it.".to_owned(),
             "What says “mirrored” is cut from the back of the paper, 3 1/2 in at the most.".to_owned(),

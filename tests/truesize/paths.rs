@@ -95,7 +95,11 @@ fn stroked(file: &Document, page: lopdf::ObjectId) -> Vec<Stroked> {
                 paths.push((corners.map(|(x, y)| at(x, y)).to_vec(), true));
             }
             "S" | "s" | "B" => {
-                for (points, closed) in std::mem::take(&mut paths) {
+                for (mut points, closed) in std::mem::take(&mut paths) {
+                    // A writer may draw the last side and close the path as well.
+                    if closed && points.len() > 1 && points.first() == points.last() {
+                        let _ = points.pop();
+                    }
                     let closed = closed || operation.operator == "s";
                     let layer = layers.iter().rev().flatten().next().cloned();
                     found.push(Stroked { points, closed, dash: state.dash.clone(), width: state.width, layer });
