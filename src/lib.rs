@@ -10,6 +10,7 @@ pub mod files;
 pub mod fonts;
 pub mod length;
 pub mod picture;
+pub mod side_by_side;
 pub mod source;
 
 pub mod diagnostic;

@@ -147,7 +147,7 @@ fn sheets_of_several_sizes_are_used_together() {
 #[test]
 fn the_demos_use_every_sheet_and_no_more() {
     for path in demos() {
-        for project in editions_at(&path, "demo") {
+        for project in editions_at(&path) {
             assert_eq!(verify(&project.design, &project.plan), [], "{}", path.display());
             let plan = &project.plan;
             assert!(plan.aims.cards.proven && plan.aims.sheets.proven, "{}", path.display());

@@ -28,7 +28,7 @@ use trimwright::project::Project;
 use trimwright::source::Source;
 
 fn editions(name: &str) -> Vec<Project> {
-    editions_at(&demo(name), name)
+    editions_at(&demo(name))
 }
 
 /// The sample edition in inches and its handout, set once for all tests.

@@ -5,13 +5,14 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 27] = [
+const PLACES: [&str; 28] = [
     "length",
     "colour",
     "picture",
     "source",
     "files",
     "fonts",
+    "side_by_side",
     "geometry",
     "shape",
     "diagnostic",

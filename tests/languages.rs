@@ -93,7 +93,7 @@ fn every_language_is_held_to_its_place() {
 #[test]
 fn nothing_but_words_changes() {
     let name = "kitchen-garden";
-    let project: Project = editions_at(&demo(name), name).remove(0);
+    let project: Project = editions_at(&demo(name)).remove(0);
     let told = project.told_in(german());
     assert_eq!((&told.plan, &told.layout), (&project.plan, &project.layout));
     let bare = |project: &Project| {

@@ -32,7 +32,7 @@ fn inches(width: (i64, i64), height: (i64, i64)) -> Size {
 }
 
 fn editions() -> Vec<Project> {
-    demos().into_iter().flat_map(|path| editions_at(&path, "demo")).collect()
+    demos().into_iter().flat_map(|path| editions_at(&path)).collect()
 }
 
 #[test]

@@ -26,7 +26,7 @@ fn set() -> Vec<(String, Project, Vec<String>)> {
     let mut all = Vec::new();
     for path in demos() {
         let stem = path.file_stem().expect("a stem").to_string_lossy().into_owned();
-        for project in editions_at(&path, &stem) {
+        for project in editions_at(&path) {
             let name = format!("{stem} {}", project.units().word());
             let pdf = folder.path().join(format!("{name}.pdf"));
             std::fs::write(&pdf, handout::typeset(&project, Wanted::HANDOUT, &Told::default()).expect("a PDF"))

@@ -11,7 +11,7 @@ use trimwright::project::Project;
 const PPI: f32 = 80.0;
 
 fn project(name: &str) -> Project {
-    editions_at(&demo(name), name).into_iter().next().expect("an edition")
+    editions_at(&demo(name)).into_iter().next().expect("an edition")
 }
 
 fn front(folder: &Path, name: &str, project: &Project) -> (PathBuf, Vec<u8>) {

@@ -443,7 +443,7 @@ fn printed(folder: &Path, name: &str, extra: &[&str]) -> String {
 #[test]
 fn a_reader_of_the_words_alone_cuts_the_demos_right() {
     for path in demos() {
-        for project in editions_at(&path, "demo") {
+        for project in editions_at(&path) {
             let units = ["--units", project.units().word()];
             let told = printed(&root(), &path.to_string_lossy(), &units);
             let (made, wanted) = (carry_out(&project.design, &told), needed(&project.design));
@@ -566,7 +566,7 @@ fn a_wrong_word_is_noticed() {
     // The reader above must be able to fail: one measure, one count, one edge is changed.
     let path = demos().into_iter().find(|path| path.ends_with("lantern-row.yaml")).expect("the demo");
     let told = printed(&root(), &path.to_string_lossy(), &["--units", "inch"]);
-    let design = editions_at(&path, "demo").remove(0).design;
+    let design = editions_at(&path).remove(0).design;
     assert_eq!(design.units, Units::Inch);
     assert_eq!(carry_out(&design, &told), needed(&design));
     for (right, wrong) in
@@ -582,7 +582,7 @@ fn a_wrong_word_is_noticed() {
 #[test]
 fn flags_carry_the_numbers_of_the_rows() {
     for path in demos() {
-        for project in editions_at(&path, "demo") {
+        for project in editions_at(&path) {
             for (index, plan) in project.plan.sheets.iter().enumerate() {
                 let scene = sheet(&project, index, trimwright::drawing::scale::Print::NORMAL).expect("a diagram");
                 let mut numbers: Vec<u32> = Vec::new();

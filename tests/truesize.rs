@@ -35,7 +35,7 @@ fn write(project: &Project, sheets: Vec<GuideSheet>) -> Written {
 }
 
 /// A demo, in inches and in millimetres, for what the files say of themselves.
-static DEMO: LazyLock<Vec<Project>> = LazyLock::new(|| editions_at(&demo("lantern-row"), "lantern-row"));
+static DEMO: LazyLock<Vec<Project>> = LazyLock::new(|| editions_at(&demo("lantern-row")));
 
 fn project(page: Page) -> &'static Project {
     &DEMO[usize::from(page == Page::A4)]

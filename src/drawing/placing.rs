@@ -8,6 +8,8 @@ use super::scene::At;
 const UM: i64 = 1000;
 /// A figure keeps so far off lines and other figures.
 const CLEAR: i64 = 500 * UM;
+/// Two figures keep so far off each other: letters are higher than their capitals.
+const FIGURES_APART: i64 = 1000 * UM;
 /// Two lines beside each other are at least so far apart.
 const APART: i64 = 5500 * UM;
 /// How far out a line may lie, in halves of the usual distance.
@@ -210,7 +212,7 @@ impl Placed {
             let figure = one.drawn.figure.grown(CLEAR);
             other.all_lines().any(|(from, to)| figure.is_crossed(*from, *to))
         };
-        self.drawn.figure.grown(CLEAR).overlaps(other.drawn.figure)
+        self.drawn.figure.grown(FIGURES_APART).overlaps(other.drawn.figure)
             || runs_through(self, other)
             || runs_through(other, self)
             || self.crosses(other)

@@ -11,11 +11,12 @@ use crate::handout::{self, Templates, Told};
 use crate::length::Units;
 use crate::preview;
 use crate::project::Project;
+use crate::side_by_side;
 use crate::truesize;
 use crate::words::Language;
+use std::borrow::Cow;
 use std::collections::BTreeMap;
-use std::collections::btree_map::Entry;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// Width of `front-<version>.png`, pixels.
 pub const FRONT_PIXELS: u32 = 1200;
@@ -120,24 +121,43 @@ pub fn bundle_with(
     let month = first.design.month.map_or_else(|| "undated".to_owned(), |month| month.value.to_string());
     let folder_tail = if told.draft { "-draft" } else { "" };
     let mut files = BTreeMap::new();
-    for project in projects {
-        let units = project.units();
-        for (number, language) in project.design.languages.iter().enumerate() {
-            let project = project.told_in(*language);
-            for wanted in [Wanted::HANDOUT].iter().chain(&first.design.handouts).chain(also) {
-                let name = handout_name(*wanted, units, told.draft);
-                let name = PathBuf::from(if number == 0 { name } else { in_language(&name, *language) });
-                // One page may be the usual one and asked for by its name.
-                if let Entry::Vacant(free) = files.entry(name) {
-                    free.insert(handout::typeset_with(&project, *wanted, told, templates)?);
-                }
-            }
-            for (name, bytes) in true_size(&project, told.draft, templates)? {
-                files.insert(PathBuf::from(if number == 0 { name } else { in_language(&name, *language) }), bytes);
+    let told_in: Vec<(usize, Cow<'_, Project>)> = projects
+        .iter()
+        .flat_map(|project| project.design.languages.iter().enumerate().map(|(n, own)| (n, project.told_in(*own))))
+        .collect();
+    let mut jobs: Vec<(PathBuf, &Project, Wanted)> = Vec::new();
+    for (number, project) in &told_in {
+        for wanted in [Wanted::HANDOUT].iter().chain(&first.design.handouts).chain(also) {
+            let name = handout_name(*wanted, project.units(), told.draft);
+            let name = if *number == 0 { name } else { in_language(&name, project.words().language()) };
+            // One page may be the usual one and asked for by its name.
+            if !jobs.iter().any(|(other, ..)| *other == Path::new(&name)) {
+                jobs.push((PathBuf::from(name), project, *wanted));
             }
         }
+    }
+    side_by_side::each(
+        &jobs,
+        |(_, project, wanted)| handout::typeset_with(project, *wanted, told, templates),
+        |(name, ..), bytes| {
+            files.insert(name.clone(), bytes?);
+            Ok::<(), String>(())
+        },
+    )?;
+    side_by_side::each(
+        &told_in,
+        |(_, project)| true_size(project, told.draft, templates),
+        |(number, project), made| {
+            for (name, bytes) in made? {
+                let name = if *number == 0 { name } else { in_language(&name, project.words().language()) };
+                files.insert(PathBuf::from(name), bytes);
+            }
+            Ok::<(), String>(())
+        },
+    )?;
+    for project in projects {
         let plan = json::to_json(&project.design, &project.plan);
-        files.insert(PathBuf::from(format!("plan-{}.json", edition_name(units))), pretty(&plan)?);
+        files.insert(PathBuf::from(format!("plan-{}.json", edition_name(project.units()))), pretty(&plan)?);
     }
     let told = first.told_in(first.design.words().language());
     for (version, name) in first.design.version_ids().zip(front_names(&first.design)) {

@@ -1,7 +1,7 @@
 //! What the templates read: every word and picture of a handout, page by page.
 //!
-//! Plain values that serialise to the one virtual data file. All words are in it already; the
-//! templates hold none.
+//! Plain values that serialise to the virtual data file; what is drawn in their pictures goes into another one
+//! beside it. All words are in it already; the templates hold none.
 
 mod forms;
 mod look;

@@ -19,6 +19,7 @@ use serde_json::Value;
 pub use data::HandoutData;
 pub use templates::{LARGEST_TEMPLATE, TEMPLATE_VERSION, Templates};
 pub use true_size::ask_for_true_size;
+pub use world::parted;
 
 /// What is told of a design beside its pages.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]

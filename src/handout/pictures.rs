@@ -22,6 +22,9 @@ fn inked(scene: Scene, wanted: Wanted) -> Scene {
     if wanted.fills { scene } else { scene.without_hatches() }
 }
 
+/// The whole width of a page, tenths of a millimetre.
+const LIVE: i64 = 1840;
+
 /// The whole width of a page in large print, as it is drawn, tenths of a millimetre.
 const LARGE_WIDTH: i64 = 1080;
 
@@ -62,8 +65,13 @@ pub(super) fn front(project: &Project, version: VersionId, wanted: Wanted, heigh
 }
 
 /// Another side of the card or its envelope, finished; the opened inside is wider than the others.
-pub(super) fn side(project: &Project, version: VersionId, view: View, wanted: Wanted) -> Option<Scene> {
-    let width = if view == View::Inside || wanted.large { 1056 } else { 800 };
+pub(super) fn side(project: &Project, version: VersionId, view: View, alone: bool, wanted: Wanted) -> Option<Scene> {
+    let width = match view {
+        _ if wanted.large => LARGE_WIDTH,
+        View::Inside if alone => LIVE,
+        View::Inside => 1056,
+        _ => 800,
+    };
     let room = Room::tenths_of_mm(width, 600).printed(print(wanted));
     figures::front::face(project, version, view, room).map(|scene| inked(scene, wanted))
 }

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 
 /// What the templates may count on in the data; counted up when data that they read goes or changes
 /// its meaning. The built-in ones state it.
-pub const TEMPLATE_VERSION: u32 = 1;
+pub const TEMPLATE_VERSION: u32 = 2;
 
 /// The largest template that is read: a hundred times a real one.
 pub const LARGEST_TEMPLATE: u64 = 1 << 20;

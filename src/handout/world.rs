@@ -5,6 +5,7 @@
 
 use std::sync::{Arc, LazyLock};
 
+use serde_json::Value;
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
@@ -42,6 +43,9 @@ pub(super) const TEMPLATES: [(&str, &str); 14] = [
 /// Where the templates find the data.
 const DATA: &str = "/data.json";
 
+/// Where they find what is drawn in each picture.
+const DRAWN: &str = "/drawn.json";
+
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
     let features: Features = std::iter::once(Feature::A11yExtras).collect();
     LazyHash::new(Library::builder().with_features(features).build())
@@ -56,7 +60,7 @@ static FONTS: LazyLock<(LazyHash<FontBook>, Vec<Font>)> = LazyLock::new(|| {
 struct Press {
     main: FileId,
     sources: Vec<(FileId, Source)>,
-    data: (FileId, Bytes),
+    data: [(FileId, Bytes); 2],
     pictures: Vec<(FileId, Bytes)>,
 }
 
@@ -80,8 +84,35 @@ impl Press {
         for (path, picture) in stored {
             pictures.push((file_id(path)?, Bytes::new(picture.bytes.clone())));
         }
-        Ok(Self { main, sources, data: (file_id(DATA)?, Bytes::new(json)), pictures })
+        let [data, drawn] = parted(&json).map_err(|error| format!("the pages cannot be written: {error}"))?;
+        let data = [(file_id(DATA)?, Bytes::new(data)), (file_id(DRAWN)?, Bytes::new(drawn))];
+        Ok(Self { main, sources, data, pictures })
     }
+}
+
+/// The data without what is drawn in its pictures, and a list of that: each picture's `items` are its place in
+/// the list. Pages pass pictures from hand to hand, and the typesetter weighs all that a function is given.
+///
+/// # Errors
+/// Data that is no JSON.
+pub fn parted(json: &[u8]) -> serde_json::Result<[Vec<u8>; 2]> {
+    fn part(value: &mut Value, drawn: &mut Vec<Value>) {
+        match value {
+            Value::Object(fields) => {
+                let is_picture = ["width", "height", "alt"].iter().all(|field| fields.contains_key(*field));
+                if let Some(items @ Value::Array(_)) = fields.get_mut("items").filter(|_| is_picture) {
+                    drawn.push(std::mem::replace(items, Value::from(drawn.len())));
+                } else {
+                    fields.values_mut().for_each(|field| part(field, drawn));
+                }
+            }
+            Value::Array(values) => values.iter_mut().for_each(|value| part(value, drawn)),
+            _ => {}
+        }
+    }
+    let (mut data, mut drawn) = (serde_json::from_slice(json)?, Vec::new());
+    part(&mut data, &mut drawn);
+    Ok([serde_json::to_vec(&data)?, serde_json::to_vec(&drawn)?])
 }
 
 impl World for Press {
@@ -106,8 +137,8 @@ impl World for Press {
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
-        if id == self.data.0 {
-            return Ok(self.data.1.clone());
+        if let Some((_, bytes)) = self.data.iter().find(|(data, _)| *data == id) {
+            return Ok(bytes.clone());
         }
         if let Some((_, bytes)) = self.pictures.iter().find(|(picture, _)| *picture == id) {
             return Ok(bytes.clone());
@@ -142,12 +173,16 @@ fn told(press: &Press, diagnostics: &[SourceDiagnostic]) -> String {
     diagnostics.iter().map(line).collect::<Vec<_>>().join("\n")
 }
 
-/// Gives the memory of the last project back, also when typesetting fails.
+/// How many handouts ago something was last of use when it is forgotten: several may be set side by side, and what
+/// one of them works with must outlast the end of the others.
+const KEPT: usize = 2;
+
+/// Gives the memory of earlier handouts back, also when typesetting fails.
 struct Forget;
 
 impl Drop for Forget {
     fn drop(&mut self) {
-        typst::comemo::evict(0);
+        typst::comemo::evict(KEPT);
     }
 }
 

@@ -80,11 +80,12 @@ struct Finished {
     book: LazyHash<FontBook>,
     fonts: Vec<Font>,
     sources: Vec<(FileId, Template)>,
-    data: (FileId, Bytes),
+    data: [(FileId, Bytes); 2],
 }
 
 impl Finished {
-    fn new(data: Vec<u8>) -> Self {
+    fn new(json: &[u8]) -> Self {
+        let [data, drawn] = handout::parted(json).expect("data");
         let id = |name: &str| {
             let path = VirtualPath::new(format!("/{name}")).expect("a path");
             RootedPath::new(VirtualRoot::Project, path).intern()
@@ -101,7 +102,7 @@ impl Finished {
             book: LazyHash::new(FontBook::from_fonts(&fonts)),
             fonts,
             sources: Templates::names().map(template).collect(),
-            data: (id("data.json"), Bytes::new(data)),
+            data: [(id("data.json"), Bytes::new(data)), (id("drawn.json"), Bytes::new(drawn))],
         }
     }
 
@@ -141,7 +142,8 @@ impl World for Finished {
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
-        if id == self.data.0 { Ok(self.data.1.clone()) } else { Err(FileError::NotFound("no file".into())) }
+        let found = self.data.iter().find(|(data, _)| *data == id);
+        found.map(|(_, bytes)| bytes.clone()).ok_or_else(|| FileError::NotFound("no file".into()))
     }
 
     fn font(&self, index: usize) -> Option<Font> {
@@ -159,7 +161,7 @@ fn one_handout(criterion: &mut Criterion) {
     let project = project();
     let told = Told::default();
     let data = serde_json::to_vec(&handout::compose(&project, Wanted::HANDOUT, &told)).expect("data");
-    let finished = Finished::new(data);
+    let finished = Finished::new(&data);
     group.bench_function("bare typesetter", |bencher| bencher.iter(|| black_box(finished.set())));
     group.bench_function("composed and set", |bencher| {
         bencher.iter(|| handout::typeset(black_box(&project), Wanted::HANDOUT, &told));
@@ -181,7 +183,7 @@ fn against_the_bare(_: &mut Criterion) {
     let project = project();
     let told = Told::default();
     let finished =
-        Finished::new(serde_json::to_vec(&handout::compose(&project, Wanted::HANDOUT, &told)).expect("data"));
+        Finished::new(&serde_json::to_vec(&handout::compose(&project, Wanted::HANDOUT, &told)).expect("data"));
     let timed = |work: &dyn Fn()| {
         let start = Instant::now();
         work();

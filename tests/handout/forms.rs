@@ -41,7 +41,7 @@ fn file_names_say_what_they_are() {
 #[test]
 fn an_edition_holds_what_is_asked_for_and_the_usual() {
     let name = "lantern-row";
-    let editions = editions_at(&demo(name), name);
+    let editions = editions_at(&demo(name));
     let edition = bundle(&editions, name, &[Wanted { page: Some(Page::Letter), ..Wanted::HANDOUT }], &Told::default());
     let files: Vec<PathBuf> = edition.expect("a bundle").files.into_keys().collect();
     // Letter is the usual page of the inch edition: asked for by its name it is no second file.

@@ -1,6 +1,6 @@
 //! Pages set by a folder of the designer's own templates.
 
-use crate::support::{demo, trimwright};
+use crate::support::trimwright;
 use std::path::{Path, PathBuf};
 
 fn said(output: &std::process::Output) -> String {
@@ -15,9 +15,11 @@ fn written(home: &Path) -> PathBuf {
 }
 
 fn publish(home: &Path, more: &[&str]) -> std::process::Output {
-    let design = demo("garden-trellis");
-    let design = design.to_string_lossy();
-    trimwright(home, &[&["publish", &design, "--to", "out"], more].concat())
+    if !home.join("kites.yaml").exists() {
+        let new = trimwright(home, &["new", "kites", "--month", "2027-01"]);
+        assert!(new.status.success(), "{}", said(&new));
+    }
+    trimwright(home, &[&["publish", "kites.yaml", "--to", "out"], more].concat())
 }
 
 fn pdfs(folder: &Path) -> Vec<(String, Vec<u8>)> {

@@ -71,7 +71,7 @@ fn demo_sets(number: usize, picked: impl Fn(usize) -> bool) -> Vec<Set> {
     let path = &demos()[number];
     let name = path.file_stem().expect("a name").to_string_lossy().into_owned();
     let mut sets = Vec::new();
-    for (edition, project) in editions_at(path, &name).iter().enumerate() {
+    for (edition, project) in editions_at(path).iter().enumerate() {
         let forms = wanted(project.units()).into_iter().enumerate();
         // Editions take turns: each form is walked in some of them.
         let forms = forms.filter(|(form, _)| *form == 0 || picked(form + number + 3 * edition));

@@ -61,6 +61,15 @@ fn sound_designs_all() {
     assert!(said.is_empty(), "{} of {ALL}:\n{}", said.len(), said.join("\n"));
 }
 
+/// One of them to look at: `SEED=7 cargo test a_sound_design -- --ignored --nocapture`.
+#[test]
+#[ignore = "prints a design, to look at"]
+#[expect(clippy::print_stdout, reason = "the design is for people")]
+fn a_sound_design() {
+    let seed = std::env::var("SEED").ok().and_then(|seed| seed.parse().ok()).unwrap_or(0);
+    println!("{}", design(seed));
+}
+
 /// They hold what a designer of such cards uses.
 #[test]
 fn sound_designs_hold_every_usual_thing() {

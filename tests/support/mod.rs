@@ -4,8 +4,10 @@ pub(crate) mod dice;
 
 use proptest::prelude::ProptestConfig;
 use proptest::test_runner::RngSeed;
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
+use std::sync::{Arc, Mutex, OnceLock};
 use trimwright::cutting::plan::CutPlan;
 use trimwright::cutting::search::plan_within;
 use trimwright::cutting::search::sheet::{Budget, Limits};
@@ -100,9 +102,13 @@ pub(crate) fn source_at(path: &Path, name: &str) -> Source {
     pipeline::with_drawings(Source::new(name, text), &Disk, path)
 }
 
-/// Every edition of a demo design.
-pub(crate) fn editions_at(path: &Path, name: &str) -> Vec<Project> {
-    pipeline::run(&source_at(path, name), name).editions
+/// Every edition of a demo design; planned once for all tests.
+pub(crate) fn editions_at(path: &Path) -> Vec<Project> {
+    type Kept = Arc<OnceLock<Vec<Project>>>;
+    static PLANNED: Mutex<BTreeMap<PathBuf, Kept>> = Mutex::new(BTreeMap::new());
+    let own = PLANNED.lock().expect("no test panicked here").entry(path.to_owned()).or_default().clone();
+    let name = path.file_stem().expect("a name").to_string_lossy();
+    own.get_or_init(|| pipeline::run(&source_at(path, &name), &name).editions).clone()
 }
 
 /// The program, run in a folder.

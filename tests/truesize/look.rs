@@ -23,7 +23,7 @@ fn look_at_true_size() {
     }
     for path in demos() {
         let name = path.file_stem().expect("a stem").to_string_lossy().into_owned();
-        for project in editions_at(&path, &name) {
+        for project in editions_at(&path) {
             let page = Page::usual(project.units());
             let sheets = guides::sheets(&project.design, &project.layout, page);
             if !sheets.is_empty() {

@@ -50,7 +50,7 @@ fn the_printed_sheets_meet_the_standards() {
 
 #[test]
 fn the_printed_sheets_meet_them_in_every_language_and_as_drafts() {
-    let project = editions_at(&demo("kitchen-garden"), "kitchen-garden").remove(0);
+    let project = editions_at(&demo("kitchen-garden")).remove(0);
     for language in Language::all() {
         let project = project.told_in(language);
         let sheets = super::sheets(Page::A4);

@@ -11,7 +11,7 @@ fn the_sheets_of_every_demo_are_true() {
     let mut looked = 0;
     for path in demos() {
         let name = path.file_stem().expect("a stem").to_string_lossy().into_owned();
-        for project in editions_at(&path, &name) {
+        for project in editions_at(&path) {
             for page in [Page::Letter, Page::A4] {
                 let sheets = guides::sheets(&project.design, &project.layout, page);
                 if sheets.is_empty() {

@@ -83,6 +83,6 @@ fn findings_stand_in_the_text_they_are_about() {
     assert!(out.contains("No place was found for 1 panel from Dusk."), "{out}");
     assert!(err.contains("1 | dusk=3 of 6 x 6 in\n  |      ^^^^^^^^^^^^^ 3 sheets give all but 1 panel"), "{err}");
     assert!(err.contains("1 | slate=1 of letter\n  |       ^^^^^^^^^^^ 1 sheet gives all but"), "{err}");
-    assert!(err.contains("lantern-row.yaml:25:13"), "{err}");
+    assert!(err.contains("lantern-row.yaml:26:13"), "{err}");
     assert!(!err.contains("in the inch edition"), "only one edition is planned: {err}");
 }

@@ -93,7 +93,7 @@ proptest! {
 /// Eight cards, eight sheets, seven pieces a card: pile 1 takes sheets 1 to 7, pile 8 sheets 8 and 1 to 6.
 #[test]
 fn eight_gardens_are_dealt_one_sheet_further_on() {
-    for project in editions_at(&demo("eight-gardens"), "eight-gardens") {
+    for project in editions_at(&demo("eight-gardens")) {
         let dealt = deals(&project.design, &project.plan);
         let [pad] = dealt.as_slice() else { panic!("one pad: {dealt:?}") };
         assert!(pad.onward && pad.sheets == 8);

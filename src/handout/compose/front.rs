@@ -227,7 +227,7 @@ pub(super) fn sides(project: &Project, wanted: Wanted) -> Option<SidePages> {
         };
         for id in design.version_ids().take(if varies { usize::MAX } else { 1 }) {
             let version = if varies { design.version(id).name.as_str() } else { "" };
-            let scene = pictures::side(project, id, view, wanted);
+            let scene = pictures::side(project, id, view, !varies, wanted);
             figures
                 .extend(scene.map(|scene| Figure { caption: said(&words::side_caption(say, &title, version)), scene }));
         }

@@ -13,6 +13,8 @@ const UM: i64 = 1000;
 const BRACKET: i64 = 1200 * UM;
 /// A flag that had to give way stands so much further out, on a tie line.
 const TIE: i64 = 2600 * UM;
+/// A flag on a tie line reaches so far past the sheet's right edge where there is room elsewhere.
+const MOST_RIGHT: i64 = 16_000 * UM;
 
 /// A flag that has found its place.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -329,15 +331,23 @@ fn candidates(flag: &Flagged, ground: &Ground<'_>) -> Vec<Candidate> {
 }
 
 /// The last resort: outside the nearest edge where it is free, with a tie line to the cut, or to the
-/// bracket of a run. Further out where the edge is full.
+/// bracket of a run. Further out where the edge is full, and within the page's width where that can be.
 fn tie(flag: &Flagged, ground: &Ground<'_>, found: &[(usize, Standing)]) -> Option<Standing> {
     let outs = [800 * UM, 7600 * UM, 14_400 * UM, 21_200 * UM];
-    let clear = outs.into_iter().find_map(|out| tie_at(flag, ground, found, out));
+    let most = Some(ground.sheet.right + ground.beside.1.max(MOST_RIGHT));
+    let clear = outs.into_iter().find_map(|out| tie_at(flag, ground, found, out, most));
+    let clear = clear.or_else(|| outs.into_iter().find_map(|out| tie_at(flag, ground, found, out, None)));
     // A flag through a label's edge is better than a cut without its number.
-    clear.or_else(|| tie_at(flag, &Ground { labels: &[], ..*ground }, found, outs[1]))
+    clear.or_else(|| tie_at(flag, &Ground { labels: &[], ..*ground }, found, outs[1], None))
 }
 
-fn tie_at(flag: &Flagged, ground: &Ground<'_>, found: &[(usize, Standing)], out: i64) -> Option<Standing> {
+fn tie_at(
+    flag: &Flagged,
+    ground: &Ground<'_>,
+    found: &[(usize, Standing)],
+    out: i64,
+    most: Option<i64>,
+) -> Option<Standing> {
     let mut best: Option<(i64, Standing)> = None;
     for first in [true, false] {
         let ends = ends(flag, first);
@@ -370,11 +380,13 @@ fn tie_at(flag: &Flagged, ground: &Ground<'_>, found: &[(usize, Standing)], out:
                 let mut own = strokes.clone();
                 own.push(vec![target, tip]);
                 let new = standing(flag, tip, inward(edge), own);
-                let blocked = found.iter().any(|(_, other)| {
-                    other.area.overlaps(new.area.grown(APART))
-                        || other.has_stroke_in(new.area)
-                        || other.area.grown(APART).is_crossed(target, tip)
-                }) || ground.labels.iter().any(|label| label.grown(APART).is_crossed(target, tip));
+                let blocked = most.is_some_and(|most| new.area.right > most)
+                    || found.iter().any(|(_, other)| {
+                        other.area.overlaps(new.area.grown(APART))
+                            || other.has_stroke_in(new.area)
+                            || other.area.grown(APART).is_crossed(target, tip)
+                    })
+                    || ground.labels.iter().any(|label| label.grown(APART).is_crossed(target, tip));
                 if blocked {
                     continue;
                 }

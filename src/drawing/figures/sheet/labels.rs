@@ -239,20 +239,38 @@ fn put_beside(canvas: &mut Canvas, left: At, said: &Said) {
     }
 }
 
-/// What every piece is that has no label of its own, in the first free row from `top` on down, from `left` on.
-pub(super) fn put_others(canvas: &mut Canvas, head: &str, others: &[Said], left: i64, top: i64) {
-    let mut width = text::width(Lettering::Small, head);
-    width += others.iter().map(|said| 2 * SIDE + beside_width(said)).sum::<i64>();
+/// What every piece is that has no label of its own, in the first free rows from `top` on down, from `left` to
+/// `right`.
+pub(super) fn put_others(canvas: &mut Canvas, head: &str, others: &[Said], (left, right): (i64, i64), top: i64) {
+    // Rows no wider than the room, the first behind the head.
+    let mut rows: Vec<Vec<(i64, &Said)>> = vec![Vec::new()];
+    let mut x = left + text::width(Lettering::Small, head);
+    let mut widest = x;
+    for said in others {
+        let wide = 2 * SIDE + beside_width(said);
+        if x + wide > right && x > left {
+            rows.push(Vec::new());
+            x = left - 2 * SIDE;
+        }
+        if let Some(row) = rows.last_mut() {
+            row.push((x + 2 * SIDE, said));
+        }
+        x += wide;
+        widest = widest.max(x);
+    }
     let height = others.iter().map(|said| 2 * ring_radius(said.ring)).max().unwrap_or(0);
+    let pitch = height + 1500 * UM;
+    let whole = height + pitch * (i64::try_from(rows.len()).unwrap_or(1) - 1);
     let mut middle = top + height / 2;
-    while !canvas.is_free(Area::at(left, middle - height / 2, width, height), 700 * UM) {
+    while !canvas.is_free(Area::at(left, middle - height / 2, widest - left, whole), 700 * UM) {
         middle += 1000 * UM;
     }
-    let start = centred(Lettering::Small, At::new(left, middle));
-    let mut x = canvas.text(Lettering::Small, start, Anchor::Start, head).right;
-    for said in others {
-        put_beside(canvas, At::new(x + 2 * SIDE, middle), said);
-        x += 2 * SIDE + beside_width(said);
+    canvas.text(Lettering::Small, centred(Lettering::Small, At::new(left, middle)), Anchor::Start, head);
+    for row in rows {
+        for (x, said) in row {
+            put_beside(canvas, At::new(x, middle), said);
+        }
+        middle += pitch;
     }
 }
 

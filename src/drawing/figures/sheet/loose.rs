@@ -184,7 +184,13 @@ fn draw(project: &Project, index: usize, n: usize, alike: &Alike, print: Print) 
         let around = Surroundings { sheet: area, waste: &[], pieces: &pieces, beside: (-BESIDE, area.right + BESIDE) };
         let apart = labels::Apart::Piece(said.clone());
         if !labels::put_apart(&mut canvas, &apart, &areas[..1], &around) {
-            labels::put_others(&mut canvas, &words::all_others(say, 1), &[said], area.left, area.bottom + 2200 * UM);
+            labels::put_others(
+                &mut canvas,
+                &words::all_others(say, 1),
+                &[said],
+                (area.left, i64::MAX),
+                area.bottom + 2200 * UM,
+            );
         }
     }
     if project.design.paper(plan.paper).pattern == Pattern::OneWay {

@@ -34,6 +34,8 @@ const SCALES: [u32; 3] = [40, 50, 100];
 /// In large print a 12 in sheet at 1:3 is as wide as one at 1:5 is otherwise.
 const LARGE_SCALES: [u32; 5] = [25, 30, 40, 50, 100];
 const WIDEST: i64 = 60_960 * UM;
+/// The width of a page in large print, as it is drawn.
+const LARGE_LIVE: i64 = 108_000 * UM;
 const HIGHEST: i64 = 90_000 * UM;
 /// Clear white round a label in a hatch.
 const PLATE: i64 = 800 * UM;
@@ -53,6 +55,20 @@ pub fn small_sheet(project: &Project, index: usize) -> Option<Scene> {
 }
 
 fn drawn(project: &Project, index: usize, print: Print, scale_of: fn(Rect, Print) -> u32) -> Option<Scene> {
+    let scene = drawn_at(project, index, print, scale_of)?;
+    // Where the flags of a crowded sheet reach past the page, it is drawn smaller.
+    if print == Print::LARGE && scene.width > LARGE_LIVE {
+        let smaller = drawn_at(project, index, print, |whole, print| next_smaller(usual_scale(whole, print)))?;
+        return Some(if smaller.width < scene.width { smaller } else { scene });
+    }
+    Some(scene)
+}
+
+fn next_smaller(tenths: u32) -> u32 {
+    LARGE_SCALES.into_iter().find(|own| *own > tenths).unwrap_or(tenths)
+}
+
+fn drawn_at(project: &Project, index: usize, print: Print, scale_of: fn(Rect, Print) -> u32) -> Option<Scene> {
     let sheet = project.plan.sheets.get(index)?;
     let of = |n: usize, left: i64| Figure::new(project, n, left, print, scale_of);
     let reach = (0..project.plan.sheets.len()).map(|n| of(n, LEFT).flags_reach()).max();
@@ -321,7 +337,7 @@ impl<'a> Figure<'a> {
                 &mut self.canvas,
                 &words::all_others(self.project.words(), untold.len()),
                 &untold,
-                self.area.left,
+                (self.area.left, self.area.left + WIDEST + RIGHT),
                 self.area.bottom + 2200 * UM,
             );
         }
