@@ -60,7 +60,7 @@ impl Draft {
         let notes = self.notes.iter().flat_map(|note| wrapped(note, SMALL, false, widest));
         for (text, size, bold) in title.chain(notes.map(|text| (text, SMALL, false))) {
             baseline -= size;
-            let half = width(&text, size, bold) / 2;
+            let half = (width(&text, size, bold) + 1) / 2;
             self.labels.push(Label { text, at: Point::new(drawn.left + half, baseline), size, turned: false, bold });
             baseline -= LEADING;
         }
@@ -93,7 +93,7 @@ impl Draft {
 /// The rectangle that the letters of a label take up, from the foot of their descenders to the top of their
 /// ascenders: 1/4 of the size below the baseline, 3/4 above it.
 pub(super) fn lettered(label: &Label) -> Rect {
-    let half = width(&label.text, label.size, label.bold).div_euclid(2) + 1;
+    let half = (width(&label.text, label.size, label.bold) + 1) / 2;
     let Point { x, y } = label.at;
     let (low, high) = (label.size / 4, label.size - label.size / 4);
     if label.turned {

@@ -1,22 +1,17 @@
 //! Guides laid on pages, several on one where they fit.
 //!
-//! The project's own planner places them: each guide, with its title and a gap, is a piece, what a page leaves for
-//! guides is the sheet, and pieces may lie on their side. Its cuts are nobody's work here; that they run edge to
-//! edge costs little room. What it finds no place for has a page of its own.
+//! On shelves, turned a quarter where that helps. The planner of the sheets is no help here: it looks for the fewest
+//! cuts of many equal pieces, and a dozen rectangles that are all different and on no ruler take it minutes.
 
 use super::draft::{Draft, Known, SMALL, wrapped};
 use super::model::{GuideSheet, ScaleBar};
-use crate::cutting::plan::Use;
-use crate::cutting::search;
-use crate::design::model::{
-    Design, Fixed, From, Paper, PaperId, Pattern, Piece, PieceId, PieceKind, Sheets, Side, Stated, Version,
-};
+use crate::design::model::Design;
 use crate::design::variants::Page;
 use crate::geometry::{Point, Rect};
-use crate::length::{Length, Size};
-use crate::shape::{Form, Shape};
-use crate::source::{Span, Spanned};
 use crate::words::{Words, guides};
+
+/// A guide by its number, where it lies in its room, and whether it lies on its side.
+type Put = (usize, Point, bool);
 
 /// Between guides.
 const GAP: i64 = 4_000_000;
@@ -66,12 +61,12 @@ pub(super) fn lay(design: &Design, drafts: &[Draft], page: Page) -> Vec<GuideShe
         (0..drafts.len()).partition(|index| fits(side(&drafts[*index]), shared));
     let sizes: Vec<(i64, i64)> = together.iter().map(|index| side(&drafts[*index])).collect();
     // Pages of guides, each with its place in the room and whether it lies on its side.
-    let mut pages: Vec<(Rect, Vec<(usize, Point, bool)>)> = Vec::new();
+    let mut pages: Vec<(Rect, Vec<Put>)> = Vec::new();
     for index in alone {
         let room = room(say, page, &drafts[index].known);
         pages.push((room, vec![(index, Point::new(0, 0), side(&drafts[index]).0 > room.width())]));
     }
-    for placed in planned(design, &sizes, shared) {
+    for placed in on_shelves(&sizes, shared) {
         let own = placed.into_iter().map(|(place, at, turned)| (together[place], at, turned)).collect();
         pages.push((shared, own));
     }
@@ -82,7 +77,7 @@ pub(super) fn lay(design: &Design, drafts: &[Draft], page: Page) -> Vec<GuideShe
         placed.sort_unstable_by_key(|(index, ..)| *index);
         let known: Vec<Known> = placed.iter().flat_map(|(index, ..)| drafts[*index].known.iter().copied()).collect();
         // What is laid from the bottom up hangs from the top instead, where a page is read from.
-        let lay = |&(index, at, turned): &(usize, Point, bool)| {
+        let lay = |&(index, at, turned): &Put| {
             let (width, height) = side(&drafts[index]);
             let high = if turned { width } else { height };
             drafts[index].laid(Point::new(room.left + at.x, room.top - at.y - high), turned)
@@ -110,88 +105,62 @@ fn bars(say: &Words) -> Vec<ScaleBar> {
         .collect()
 }
 
-/// Rectangles in as few rooms as are found: each with its place from the upper left corner of the room, and
-/// whether it lies on its side.
-fn planned(design: &Design, sizes: &[(i64, i64)], room: Rect) -> Vec<Vec<(usize, Point, bool)>> {
-    let mut left: Vec<usize> = (0..sizes.len()).collect();
-    let mut pages = Vec::new();
-    let area: i128 = sizes.iter().map(|(width, height)| i128::from(width + GAP) * i128::from(height + GAP)).sum();
-    let sheet = room.hull(Rect::at(room.left, room.bottom, room.width() + GAP, room.height() + GAP));
-    let mut count = usize::try_from(area / sheet.area() + 1).unwrap_or(sizes.len()).min(sizes.len());
-    while !left.is_empty() && count <= sizes.len() {
-        let plan = search::plan_enough(&as_cutting(design, sizes, sheet, count));
-        if plan.missing.is_empty() {
-            for sheet in &plan.sheets {
-                let mut own = Vec::new();
-                for part in &sheet.parts {
-                    let Use::Piece { piece: PieceId(place), quarter_turns, .. } = part.r#use else { continue };
-                    own.push((place, Point::new(part.rect.left, part.rect.bottom), quarter_turns % 2 == 1));
-                    left.retain(|other| *other != place);
-                }
-                // Guides all differ, so no two sheets are cut alike.
-                pages.push(own);
+/// Rectangles laid in rooms: each with its place from the upper left corner of its room, and whether it lies on its
+/// side. The highest come first; each goes onto the first shelf that has room for it, lying or standing, else onto a
+/// new one below the lowest shelf of the first room that holds one, else into a new room.
+fn on_shelves(sizes: &[(i64, i64)], room: Rect) -> Vec<Vec<Put>> {
+    // Lying down where it can, so that shelves are low.
+    let ways = |place: usize| {
+        let (width, height) = sizes[place];
+        let mut ways = vec![(width, height, false), (height, width, true)];
+        ways.sort_by_key(|(_, height, turned)| (*height, *turned));
+        ways.retain(|(width, height, _)| *width <= room.width() && *height <= room.height());
+        ways
+    };
+    let mut order: Vec<usize> = (0..sizes.len()).collect();
+    order.sort_by_key(|place| std::cmp::Reverse(ways(*place).first().map_or(0, |(_, height, _)| *height)));
+    let mut rooms: Vec<Vec<Shelf>> = Vec::new();
+    let mut laid: Vec<Vec<Put>> = Vec::new();
+    for place in order {
+        let ways = ways(place);
+        let found = (0..=rooms.len()).find_map(|number| {
+            let shelves = rooms.get(number).map_or(&[][..], Vec::as_slice);
+            let on = shelves.iter().position(|shelf| ways.iter().any(|way| shelf.holds(*way, room)));
+            let below = shelves.last().map_or(0, |shelf| shelf.top + shelf.height + GAP);
+            let new = || ways.iter().any(|(_, height, _)| below + height <= room.height());
+            match on {
+                Some(shelf) => Some((number, shelf, 0)),
+                None if new() || number == rooms.len() => Some((number, shelves.len(), below)),
+                None => None,
             }
-            break;
+        });
+        let Some((number, shelf, below)) = found else { continue };
+        if number == rooms.len() {
+            rooms.push(Vec::new());
+            laid.push(Vec::new());
         }
-        count += 1;
+        if shelf == rooms[number].len() {
+            let way = ways.iter().find(|(_, height, _)| below + height <= room.height());
+            rooms[number].push(Shelf { top: below, height: way.map_or(0, |(_, height, _)| *height), used: 0 });
+        }
+        let shelf = &mut rooms[number][shelf];
+        if let Some(&(width, _, turned)) = ways.iter().find(|way| shelf.holds(**way, room)) {
+            laid[number].push((place, Point::new(shelf.used, shelf.top), turned));
+            shelf.used += width + GAP;
+        }
     }
-    pages.extend(left.into_iter().map(|place| vec![(place, Point::new(0, 0), sizes[place].0 > room.width())]));
-    pages
+    laid
 }
 
-/// The guides as pieces to be cut from so many sheets: the planner's own question.
-fn as_cutting(design: &Design, sizes: &[(i64, i64)], sheet: Rect, count: usize) -> Design {
-    let units = design.units;
-    let of = |nm: i64| Length::of(nm, units);
-    let span = Span::default();
-    let sheets = Sheets {
-        count: u32::try_from(count).unwrap_or(u32::MAX),
-        size: Size::new(of(sheet.width()), of(sheet.height())),
-        named: None,
-        span,
-    };
-    let paper = Paper {
-        name: String::new(),
-        span,
-        sheets: vec![sheets],
-        pattern: Pattern::Any,
-        pattern_span: None,
-        edge_strip: None,
-        weight: None,
-        thickness: None,
-        grain: None,
-        back: None,
-        different: None,
-        kept_from: None,
-        fixed: Fixed::default(),
-        also: Vec::new(),
-        ways: 1,
-        cells: None,
-    };
-    let piece = |&(width, height): &(i64, i64)| Piece {
-        name: String::new(),
-        span,
-        kind: PieceKind::Plain,
-        size: Size::new(of(width + GAP), of(height + GAP)),
-        shape: Shape::by_hand(Form::Rectangle, width + GAP, height + GAP),
-        shape_span: span,
-        size_span: span,
-        stated: Stated::Outright,
-        from: From::Paper(PaperId(0)),
-        from_span: span,
-        upright: None,
-        per_card: Some(1),
-        greeting: None,
-        side: Side::Front,
-    };
-    let version = Version { name: String::new(), span, cards: 1, papers: Vec::new(), side: None, photo: None };
-    let mut question = design.clone();
-    question.cards = Spanned::new(1, span);
-    question.card = None;
-    question.papers = vec![paper];
-    question.pieces = sizes.iter().map(piece).collect();
-    question.versions = vec![version];
-    question.layers = Vec::new();
-    question.has_front = false;
-    question
+/// A strip across a room with guides side by side.
+struct Shelf {
+    top: i64,
+    height: i64,
+    used: i64,
+}
+
+impl Shelf {
+    const fn holds(&self, (width, height, _): (i64, i64, bool), room: Rect) -> bool {
+        self.used + width <= room.width() && height <= self.height
+    }
 }

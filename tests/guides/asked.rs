@@ -106,3 +106,23 @@ fn a_design_that_asks_for_nothing_has_no_pages() {
         .collect();
     assert_eq!(words, ["frame-tag", "scores-base"]);
 }
+
+/// The README's example, with the rest of a design round it.
+#[test]
+fn the_example_in_the_readme_is_read() {
+    let readme = std::fs::read_to_string(crate::support::root().join("README.md")).expect("the README");
+    let section = readme.split_once("**Placing frames**").expect("a section").1;
+    let example = section.split_once("```yaml\n").expect("a block").1.split_once("```").expect("its end").0;
+    let layer = |name: &str, left: u32| {
+        format!("  - {{place: tag, as: {name}, onto: mat, left: {left} mm, bottom: 15 mm, glue: tape}}\n")
+    };
+    let mut layers = format!("{}{}", layer("lantern", 8), layer("label", 8));
+    layers.push_str("  - {place: sky, onto: mat, left: 5 mm, top: 5 mm, glue: tape}\n");
+    for (name, left) in [("upper tail", 5), ("middle tail", 40), ("lower tail", 75)] {
+        layers.push_str(&layer(name, left).replace("onto: mat", "onto: sky").replace("bottom: 15", "bottom: 5"));
+    }
+    let pieces = format!("{TAG}  sky: {{size: 110 x 60 mm, from: slate}}\n");
+    let text = card("140 x 140 mm", "side", "120 x 130 mm", &pieces, &layers, example);
+    let (design, layout) = laid(&text).remove(0);
+    assert_eq!(frames(&design, &layout).iter().map(|frame| frame.layers.len()).collect::<Vec<_>>(), [1, 1, 3]);
+}

@@ -28,13 +28,13 @@ impl<'a> Desk<'a> {
 
     fn framed(&mut self, text: Text<'_>, names: &Names, layers: Option<&[Layer]>, before: &[Framed]) -> Option<Framed> {
         let known = |text: Text<'_>| names.position(&tidy(text.value)).is_some();
-        let listed = |text: Text<'_>| known(text) || text.items().into_iter().all(known);
+        let listed = |text: Text<'_>| listed(text, &known).is_some();
         let parted = if listed(text) { None } else { text.at_known("on", listed) };
         let (laid, on) = match parted {
             Some((laid, on)) => (laid, Some(on)),
             None => (text, None),
         };
-        let items = if known(laid) { vec![laid] } else { laid.items() };
+        let items = self::listed(laid, &known).unwrap_or_else(|| laid.items());
         let mut framed = Framed { layers: Vec::new(), on: None, span: text.span };
         for item in items {
             let layer = LayerId(self.declared(item, names, &[])?);
@@ -98,4 +98,27 @@ impl<'a> Desk<'a> {
         }
         Some(())
     }
+}
+
+/// The known names of a list: `a, b and c`. A name may hold the words that part it.
+fn listed<'t>(text: Text<'t>, known: &impl Fn(Text<'t>) -> bool) -> Option<Vec<Text<'t>>> {
+    if known(text) {
+        return Some(vec![text]);
+    }
+    let mut names = Vec::new();
+    for part in text.split(',') {
+        let mut rest = part;
+        while !known(rest) {
+            let (head, tail) = rest.at_known("and", known)?;
+            if head.value.trim().is_empty() {
+                rest = tail;
+                continue;
+            }
+            known(head).then_some(())?;
+            names.push(head);
+            rest = tail;
+        }
+        names.push(rest);
+    }
+    Some(names)
 }

@@ -18,12 +18,14 @@ pub static RULE: Rule = Rule {
     check: Some(check),
 };
 
+/// Cutting a frame pays from so many cards on. Common practice, no source.
+const FEWEST: u32 = 4;
 /// How many others are pointed at.
 const MOST: usize = 3;
 
 fn check(project: &Project) -> Vec<Finding> {
     let design = &project.design;
-    if design.frames != Frames::No {
+    if design.frames != Frames::No || design.cards.value < FEWEST {
         return Vec::new();
     }
     let helpful = helpful(design, &project.layout);
