@@ -95,6 +95,6 @@ fn a_letter_that_no_face_has_is_told() {
     sheets[0].guides[0].labels[0].text.clear();
     sheets[1].sentences = vec!["Words and more words until the page has no room for them. ".repeat(40)];
     let told = truesize::print(project, &sheets, false, &Templates::built_in()).expect_err("too many words");
-    assert!(told.contains("do not fit on its page"), "{told}");
+    assert!(told.contains("do not fit on their page"), "{told}");
     assert!(truesize::print(project, &[], false, &Templates::built_in()).is_err());
 }

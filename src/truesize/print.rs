@@ -47,6 +47,11 @@ pub fn print(project: &Project, sheets: &[GuideSheet], draft: bool, templates: &
         },
         "draft": draft.then(|| pages::draft(say)),
         "below": below(project),
+        "faults": {
+            "heading": "the heading does not fit on its page",
+            "sentences": "the sentences do not fit on their page",
+            "below": "the caution does not fit on its page",
+        },
         "sheets": sheets.iter().map(|sheet| sheet_data(project, sheet)).collect::<Vec<_>>(),
     });
     handout::set_by(templates, TEMPLATE, &data, handout::date_of(design))

@@ -1131,11 +1131,9 @@ guide-alt-greeting = { $title }, { $size }; die Worte haben { $area }.
 
 true-size-title = { $title }, Hilfen in wahrer Größe
 cut-file-title = { $title }, Schneidedatei
-true-size-print = Mit 100~% („Tatsächliche Größe“) drucken. Vor dem Schneiden ein Lineal an die Balken legen: Stimmt
-    einer nicht, neu drucken.
-true-size-caution = Klingen schneiden auch in Finger: auf einer Matte schneiden, mit dem Messer an einem Metalllineal,
-    vom Körper weg, Finger fern der Schnittlinie. Bei Pausen die Klinge schließen, von Kindern fernhalten. Für
-    Schneidemaschinen gilt die Anleitung des Herstellers.
+true-size-print = Mit 100~% („Tatsächliche Größe“) drucken und vor dem Schneiden die Balken nachmessen.
+true-size-caution = Klingen schneiden auch in Finger: auf einer Matte, am Metalllineal und vom Körper weg schneiden, Finger
+    fern der Schnittlinie. Klinge stets schließen, von Kindern fernhalten. Maschinen: nach Anleitung des Herstellers.
 true-size-line = { $role ->
     [cut] schneiden
     [score] rillen
