@@ -37,6 +37,7 @@ pub mod pipeline;
 pub mod handout;
 pub mod mend;
 pub mod preview;
+pub mod truesize;
 
 pub mod edition;
 

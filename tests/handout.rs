@@ -4,16 +4,16 @@
 mod bars;
 mod contrast;
 mod forms;
-mod ink;
+pub(crate) mod ink;
 mod languages;
 mod look;
-mod oracles;
+pub(crate) mod oracles;
 mod seen_to_fail;
-mod shown;
-mod structure;
+pub(crate) mod shown;
+pub(crate) mod structure;
 mod templates;
 mod variants;
-mod walk;
+pub(crate) mod walk;
 
 use std::path::Path;
 use std::sync::LazyLock;

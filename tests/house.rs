@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Ground floor first; a file may use only what stands before its own place.
-const PLACES: [&str; 27] = [
+const PLACES: [&str; 28] = [
     "length",
     "colour",
     "picture",
@@ -31,6 +31,7 @@ const PLACES: [&str; 27] = [
     "pipeline",
     "mend",
     "handout",
+    "truesize",
     "preview",
     "edition",
 ];

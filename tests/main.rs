@@ -26,6 +26,7 @@ mod sound_held;
 mod support;
 mod telling;
 mod told;
+mod truesize;
 mod what_if;
 mod whole;
 mod words;

@@ -7,6 +7,7 @@
 use super::scene::{Lettering, Role};
 use crate::design::model::Accents;
 use crate::fonts;
+use crate::guides::model as guides;
 use serde::Serialize;
 use serde_json::{Map, Value};
 
@@ -53,6 +54,8 @@ const UM: i64 = 1000;
 const HIDDEN_DASH: &[i64] = &[1200 * UM, 800 * UM];
 const VALLEY_DASH: &[i64] = &[2000 * UM, 1000 * UM];
 const FOLD_DASH: &[i64] = &[3000 * UM, 800 * UM, 600 * UM, 800 * UM];
+
+const GUIDE_FOLD_DASH: &[i64] = &[6000 * UM, 2000 * UM];
 
 const fn line(colour: &'static str, um: i64) -> Pen {
     Pen { stroke: Some(colour), width_nm: um * UM, dash: None, fill: None }
@@ -105,6 +108,19 @@ pub const fn bare_pen(role: Role) -> Pen {
     match role {
         Role::Flag => on_white(RUST, 350),
         other => pen(other),
+    }
+}
+
+/// The pen of a line on a true-size sheet. Each differs from the others in its dashes or its width, so that no
+/// meaning hangs on a colour; a score looks as it does in the handout.
+#[must_use]
+pub const fn guide_pen(role: guides::Role) -> Pen {
+    match role {
+        guides::Role::Cut => line(INK, 400),
+        guides::Role::Score => pen(Role::Fold),
+        guides::Role::Fold => Pen { dash: Some(GUIDE_FOLD_DASH), ..line(TEAL, 350) },
+        guides::Role::Draw => Pen { dash: Some(HIDDEN_DASH), ..line(INK, 350) },
+        guides::Role::Note => line(SLATE, 180),
     }
 }
 
@@ -214,6 +230,19 @@ mod tests {
         }
         let flag = pen(Role::Flag).fill.unwrap();
         assert!(contrast_with_white(flag) >= 4.5, "white digits on a flag");
+    }
+
+    #[test]
+    fn lines_of_guides_differ_without_their_colours() {
+        let pens = guides::Role::ALL.map(guide_pen);
+        for (at, one) in pens.iter().enumerate() {
+            assert!(contrast_with_white(one.stroke.unwrap()) >= 3.0);
+            // Dashes tell them apart, or a width at least twice as wide (ISO 128).
+            let alike = |other: &Pen| {
+                one.dash == other.dash && one.width_nm.max(other.width_nm) < 2 * one.width_nm.min(other.width_nm)
+            };
+            assert!(!pens[at + 1..].iter().any(alike), "{one:?}");
+        }
     }
 
     #[test]

@@ -6,11 +6,13 @@ use crate::cutting::json;
 use crate::design::model::{Design, VersionId};
 use crate::design::variants::{Form, Page, Wanted};
 use crate::drawing::figures::{self, Room};
+use crate::guides;
 use crate::handout::{self, Templates, Told};
 use crate::length::Units;
 use crate::preview;
 use crate::project::Project;
 use crate::side_by_side;
+use crate::truesize;
 use crate::words::Language;
 use std::borrow::Cow;
 use std::collections::BTreeMap;
@@ -60,11 +62,39 @@ pub fn handout_name(wanted: Wanted, units: Units, draft: bool) -> String {
     format!("{form}-{page}-{units}{large}{fills}.pdf")
 }
 
-/// The file's name of a handout in a language that is not the design's first: `handout-a4-metric-de.pdf`.
+/// The file's name in a language that is not the design's first: `handout-a4-metric-de.pdf`.
 #[must_use]
 pub fn in_language(name: &str, language: Language) -> String {
-    let stem = name.strip_suffix(".pdf").unwrap_or(name);
-    format!("{stem}-{}.pdf", language.tag())
+    let (stem, end) = name.rsplit_once('.').unwrap_or((name, "pdf"));
+    format!("{stem}-{}.{end}", language.tag())
+}
+
+/// The name, without its ending, of a file of true-size guides: `true-size-letter-inch`, `draft-cut-file-a4-metric`.
+fn guides_name(what: &str, units: Units, draft: bool) -> String {
+    format!("{}{what}-{}", if draft { "draft-" } else { "" }, edition_name(units))
+}
+
+/// The files of a project's true-size guides in its language, by name: sheets to print, the layered file, a drawing a
+/// guide. None where the design asks for no guides.
+fn true_size(project: &Project, draft: bool, templates: &Templates) -> Result<Vec<(String, Vec<u8>)>, String> {
+    let units = project.units();
+    let sheets = guides::sheets(&project.design, &project.layout, Page::usual(units));
+    if sheets.is_empty() {
+        return Ok(Vec::new());
+    }
+    let cut_file = guides_name("cut-file", units, draft);
+    let mut files = vec![
+        (
+            format!("{}.pdf", guides_name("true-size", units, draft)),
+            truesize::print(project, &sheets, draft, templates)?,
+        ),
+        (format!("{cut_file}.pdf"), truesize::layered(project, &sheets, draft)?),
+    ];
+    let lang = project.words().language().tag();
+    for guide in sheets.iter().flat_map(|sheet| &sheet.guides) {
+        files.push((format!("{cut_file}-{}.svg", file_word(&guide.word)), truesize::svg(guide, lang).into_bytes()));
+    }
+    Ok(files)
 }
 
 /// Makes everything that an edition holds: the usual handout of each project, those that the design asks for and
@@ -111,6 +141,17 @@ pub fn bundle_with(
         |(_, project, wanted)| handout::typeset_with(project, *wanted, told, templates),
         |(name, ..), bytes| {
             files.insert(name.clone(), bytes?);
+            Ok::<(), String>(())
+        },
+    )?;
+    side_by_side::each(
+        &told_in,
+        |(_, project)| true_size(project, told.draft, templates),
+        |(number, project), made| {
+            for (name, bytes) in made? {
+                let name = if *number == 0 { name } else { in_language(&name, project.words().language()) };
+                files.insert(PathBuf::from(name), bytes);
+            }
             Ok::<(), String>(())
         },
     )?;

@@ -9,8 +9,8 @@ use crate::geometry::{Point, Polygon, Rect};
 
 /// A title, 9 pt, nanometres.
 const TITLE: i64 = 3_175_000;
-/// What stands under it or on the paper, 8 pt.
-pub(super) const SMALL: i64 = 2_822_222;
+/// What stands under it or on the paper, 9 pt too: no letter of a page is smaller.
+pub(super) const SMALL: i64 = 3_175_000;
 /// From one line of letters to the next, beyond their size.
 const LEADING: i64 = 900_000;
 /// Between a guide and its title.

@@ -12,8 +12,8 @@ use crate::words::{Words, guides};
 const MARK: i64 = 5_000_000;
 /// A joint so long has two marks.
 const LONG: i64 = 20_000_000;
-/// The numbers of joints, 6 pt.
-const NUMBER: i64 = 2_116_667;
+/// The numbers of joints, 9 pt: no letter of a page is smaller.
+const NUMBER: i64 = 3_175_000;
 /// A line keeps so far from corners and letters where it can.
 const CLEAR: i64 = 12_000_000;
 /// Places for a line are tried so far apart.

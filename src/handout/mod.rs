@@ -11,11 +11,14 @@ mod templates;
 mod true_size;
 mod world;
 
+use crate::design::model::Design;
 use crate::design::variants::Wanted;
 use crate::project::Project;
+use serde_json::Value;
 
 pub use data::HandoutData;
 pub use templates::{LARGEST_TEMPLATE, TEMPLATE_VERSION, Templates};
+pub use true_size::ask_for_true_size;
 pub use world::parted;
 
 /// What is told of a design beside its pages.
@@ -55,9 +58,23 @@ pub fn typeset_with(project: &Project, wanted: Wanted, told: &Told, templates: &
     // The file's identity is its content; only a hash of it is written.
     let stored = compose::stored(project);
     let ident = identity(&json, &stored);
-    // The file is as old as its edition.
-    let date = project.design.month.map_or((2000, 1, 1), |month| (i32::from(month.value.year), month.value.month, 1));
-    true_size::unscaled(&world::set_pdf(templates, json, &stored, ident, date)?)
+    true_size::unscaled(&world::set_pdf(templates, world::HANDOUT, json, &stored, ident, date_of(&project.design))?)
+}
+
+/// A file's date of making, year, month and day: it is as old as its edition.
+#[must_use]
+pub fn date_of(design: &Design) -> (i32, u8, u8) {
+    design.month.map_or((2000, 1, 1), |month| (i32::from(month.value.year), month.value.month, 1))
+}
+
+/// Sets other pages than the handout's by the same press: a tagged PDF as [`typeset`] gives, which asks for true
+/// size. `main` is the template that they begin with, `data` what it reads.
+///
+/// # Errors
+/// As [`typeset`].
+pub fn set_by(templates: &Templates, main: &str, data: &Value, date: (i32, u8, u8)) -> Result<Vec<u8>, String> {
+    let json = data.to_string();
+    true_size::unscaled(&world::set_pdf(templates, main, json.clone().into_bytes(), &[], json, date)?)
 }
 
 /// Each page of a project's handout as a PNG of `ppi` pixels an inch.

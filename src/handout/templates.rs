@@ -75,7 +75,7 @@ impl Templates {
         Ok(own)
     }
 
-    /// Path and text of each, the main one first.
+    /// Path and text of each.
     pub(super) fn sources(&self) -> impl Iterator<Item = (&str, &str)> {
         self.0.iter().map(|(path, text)| (path.as_str(), text.as_str()))
     }

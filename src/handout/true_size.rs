@@ -14,23 +14,31 @@ use lopdf::{Dictionary, Document, Object};
 pub(super) fn unscaled(bytes: &[u8]) -> Result<Vec<u8>, String> {
     let said = |error: lopdf::Error| format!("the finished file cannot be marked for printing at true size: {error}");
     let mut file = Document::load_mem(bytes).map_err(said)?;
-    let preferences = match file.catalog().map_err(said)?.get(b"ViewerPreferences") {
-        Ok(Object::Reference(id)) => Some(*id),
-        _ => None,
-    };
-    match preferences {
-        Some(id) => ask(file.get_dictionary_mut(id).map_err(said)?),
-        None => {
-            let catalog = file.catalog_mut().map_err(said)?;
-            if !catalog.has(b"ViewerPreferences") {
-                catalog.set("ViewerPreferences", Dictionary::new());
-            }
-            ask(catalog.get_mut(b"ViewerPreferences").and_then(Object::as_dict_mut).map_err(said)?);
-        }
-    }
+    ask_for_true_size(&mut file).map_err(said)?;
     let mut written = Vec::with_capacity(bytes.len());
     file.save_to(&mut written).map_err(|error| said(error.into()))?;
     Ok(written)
+}
+
+/// Sets `/PrintScaling /None` in a file's viewer preferences.
+///
+/// # Errors
+/// A file without a catalogue, or one whose preferences are no dictionary.
+pub fn ask_for_true_size(file: &mut Document) -> Result<(), lopdf::Error> {
+    let preferences = match file.catalog()?.get(b"ViewerPreferences") {
+        Ok(Object::Reference(id)) => Some(*id),
+        _ => None,
+    };
+    if let Some(id) = preferences {
+        ask(file.get_dictionary_mut(id)?);
+        return Ok(());
+    }
+    let catalog = file.catalog_mut()?;
+    if !catalog.has(b"ViewerPreferences") {
+        catalog.set("ViewerPreferences", Dictionary::new());
+    }
+    ask(catalog.get_mut(b"ViewerPreferences").and_then(Object::as_dict_mut)?);
+    Ok(())
 }
 
 fn ask(preferences: &mut Dictionary) {

@@ -19,9 +19,12 @@ use super::templates::Templates;
 use crate::fonts::FACES;
 use crate::picture::Picture;
 
-/// The templates, by virtual path; the first is the main one.
-pub(super) const TEMPLATES: [(&str, &str); 13] = [
-    ("/handout.typ", include_str!("../../templates/handout.typ")),
+/// The template of the handout.
+pub(super) const HANDOUT: &str = "/handout.typ";
+
+/// The templates, by virtual path.
+pub(super) const TEMPLATES: [(&str, &str); 14] = [
+    (HANDOUT, include_str!("../../templates/handout.typ")),
     ("/look.typ", include_str!("../../templates/look.typ")),
     ("/words.typ", include_str!("../../templates/words.typ")),
     ("/scene.typ", include_str!("../../templates/scene.typ")),
@@ -34,6 +37,7 @@ pub(super) const TEMPLATES: [(&str, &str); 13] = [
     ("/leaf.typ", include_str!("../../templates/leaf.typ")),
     ("/try-out.typ", include_str!("../../templates/try-out.typ")),
     ("/proof.typ", include_str!("../../templates/proof.typ")),
+    ("/true-size.typ", include_str!("../../templates/true-size.typ")),
 ];
 
 /// Where the templates find the data.
@@ -69,13 +73,13 @@ fn file_id(path: &str) -> Result<FileId, String> {
 }
 
 impl Press {
-    fn new(templates: &Templates, json: Vec<u8>, stored: &[Stored]) -> Result<Self, String> {
+    fn new(templates: &Templates, main: &str, json: Vec<u8>, stored: &[Stored]) -> Result<Self, String> {
         let mut sources = Vec::new();
         for (path, text) in templates.sources() {
             let id = file_id(path)?;
             sources.push((id, Source::new(id, text.to_owned())));
         }
-        let main = sources.first().map(|(id, _)| *id).ok_or("there is no template")?;
+        let main = file_id(main)?;
         let mut pictures = Vec::with_capacity(stored.len());
         for (path, picture) in stored {
             pictures.push((file_id(path)?, Bytes::new(picture.bytes.clone())));
@@ -192,20 +196,21 @@ fn lay_out(press: &Press) -> Result<PagedDocument, String> {
 
 /// Sets pages as a PDF/UA-1 and PDF/A-2a file whose bytes depend on the arguments alone.
 ///
-/// `date` is the file's date of making: year, month, day.
+/// `main` is the template that the pages begin with; `date` the file's date of making: year, month, day.
 ///
 /// # Errors
 /// What the typesetter refuses, its warnings included; always a fault of a template or of the data
 /// it was given, with the place in the template.
 pub(super) fn set_pdf(
     templates: &Templates,
+    main: &str,
     json: Vec<u8>,
     stored: &[Stored],
     ident: String,
     date: (i32, u8, u8),
 ) -> Result<Vec<u8>, String> {
     let _forget = Forget;
-    let press = Press::new(templates, json, stored)?;
+    let press = Press::new(templates, main, json, stored)?;
     let document = lay_out(&press)?;
     let made = Datetime::from_ymd_hms(date.0, date.1, date.2, 0, 0, 0);
     let options = PdfOptions {
@@ -230,7 +235,7 @@ pub(super) fn set_images(
     ppi: f32,
 ) -> Result<Vec<Vec<u8>>, String> {
     let _forget = Forget;
-    let press = Press::new(templates, json, stored)?;
+    let press = Press::new(templates, HANDOUT, json, stored)?;
     let document = lay_out(&press)?;
     let options = typst_render::RenderOptions { pixel_per_pt: (f64::from(ppi) / 72.0).into(), ..Default::default() };
     document

@@ -40,6 +40,7 @@ mod marks;
 pub mod pages;
 pub mod places;
 pub mod stock;
+pub mod true_size;
 pub mod variants;
 
 pub use catalogue::{Language, Plurals, Tell, Words};

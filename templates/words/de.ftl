@@ -1126,3 +1126,26 @@ guide-edge-of = { $edge ->
    *[bottom] unteren
 }
 guide-alt-greeting = { $title }, { $size }; die Worte haben { $area }.
+
+## Um die Hilfen in wahrer Größe
+
+true-size-title = { $title }, Hilfen in wahrer Größe
+cut-file-title = { $title }, Schneidedatei
+true-size-print = Mit 100~% („Tatsächliche Größe“) drucken und vor dem Schneiden die Balken nachmessen.
+true-size-caution = Klingen schneiden auch in Finger: auf einer Matte, am Metalllineal und vom Körper weg schneiden, Finger
+    fern der Schnittlinie. Klinge stets schließen, von Kindern fernhalten. Maschinen: nach Anleitung des Herstellers.
+true-size-line = { $role ->
+    [cut] schneiden
+    [score] rillen
+    [fold] falten
+    [draw] zeichnen
+   *[notes] nur zum Lesen
+}
+told-true-size-line = { $role ->
+    [cut] Eine breite durchgezogene Linie wird geschnitten.
+    [score] Eine Linie aus Strichen und Punkten wird gerillt.
+    [fold] Eine Linie aus langen Strichen wird gefaltet.
+    [draw] Eine Linie aus kurzen Strichen wird gezeichnet.
+   *[notes] Eine schmale durchgezogene Linie ist nur zum Lesen da.
+}
+told-true-size-bars = Zum Prüfen des Ausdrucks mit einem Lineal: Balken von { $bars }.

@@ -1023,3 +1023,27 @@ guide-alt-opening = { $size }, { $left } from the left and { $bottom } from the 
 guide-alt = { $title }, { $size }.
 guide-alt-scores = { $title }, { $size }: { $measures } from the { $edge } edge.
 guide-alt-greeting = { $title }, { $size }; the words have { $area }.
+
+## Round the guides of a true-size sheet
+
+true-size-title = { $title }, true-size guides
+cut-file-title = { $title }, cut file
+true-size-print = Print at 100~% (“actual size”). Lay a ruler on the bars before you cut: if one is wrong, print again.
+true-size-caution = Blades cut fingers too: cut on a mat, a knife along a metal ruler, away from your body, fingers off
+    the line of cut. Close the blade when you stop, and keep it out of the reach of children. For a machine, follow its
+    maker.
+true-size-line = { $role ->
+    [cut] cut
+    [score] score
+    [fold] fold
+    [draw] draw
+   *[notes] only to read
+}
+told-true-size-line = { $role ->
+    [cut] A wide continuous line is cut.
+    [score] A line of dashes and dots is scored.
+    [fold] A line of long dashes is folded.
+    [draw] A line of short dashes is drawn.
+   *[notes] A narrow continuous line is only to read by.
+}
+told-true-size-bars = To check the print with a ruler, bars of { $bars }.

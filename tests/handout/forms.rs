@@ -53,10 +53,14 @@ fn an_edition_holds_what_is_asked_for_and_the_usual() {
         "leaf-a4-metric.pdf",
         "try-out-letter-inch.pdf",
         "handout-a4-metric-without-fills.pdf",
+        "true-size-letter-inch.pdf",
+        "true-size-a4-metric.pdf",
+        "cut-file-letter-inch.pdf",
+        "cut-file-a4-metric.pdf",
     ] {
         assert!(files.contains(&PathBuf::from(file)), "{file} in {files:?}");
     }
-    assert_eq!(files.iter().filter(|file| file.extension().is_some_and(|end| end == "pdf")).count(), 9);
+    assert_eq!(files.iter().filter(|file| file.extension().is_some_and(|end| end == "pdf")).count(), 13);
 }
 
 #[test]

@@ -135,7 +135,7 @@ pub(crate) fn walk_all(count: usize, make: impl Fn(usize) -> Vec<Set> + Sync) ->
 
 /// Whether a word's letters lie nearer to an edge than half an inch. A box reaches as high as a face's highest
 /// letters, a good fifth above its capitals; whether a short word is turned cannot be told from its box.
-fn outside(word: &Word, width: f64, height: f64) -> bool {
+pub(crate) fn outside(word: &Word, width: f64, height: f64) -> bool {
     let (across, down) = (word.right - word.left, word.bottom - word.top);
     let slack = 0.25 * if word.text.chars().count() <= 3 { across.max(down) } else { across.min(down) };
     word.left + slack < 36.0
