@@ -44,8 +44,8 @@ pub(super) fn front_heights(project: &Project, wanted: Wanted) -> &'static [i64]
     match wanted.form {
         _ if wanted.large => &[800],
         Form::Leaf => &[800, 700, 620, 560, 500, 450],
-        _ if project.design.papers.len() > PAPERS_IN_A_ROW => &[800, 700, 620, 560, 500, 450],
-        _ => &[960, 800, 700, 620, 560, 500, 450],
+        _ if project.design.papers.len() > PAPERS_IN_A_ROW => &[800, 700, 620, 560],
+        _ => &[960, 800, 700, 620, 560],
     }
 }
 

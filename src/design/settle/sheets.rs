@@ -116,7 +116,7 @@ impl<'a> Desk<'a> {
                 "twins-far-apart",
                 text.span,
                 "the two halves of a pair are far apart",
-                format!("{inch} is about {nearest}, and {metric} stands beside it"),
+                format!("{inch} is about {nearest}, not {metric}"),
             )
             .help(format!("write sheets of the same size twice, such as `{inch} | {nearest}`"))
             .plainly(format!("{inch} is about {nearest}, so the {metric} beside it may be a slip.")),
