@@ -44,6 +44,8 @@ pub struct ToldStep {
     pub number: Option<u32>,
     /// What to do.
     pub line: Line,
+    /// How to do it with a placing frame, where there is one.
+    pub by_frame: Line,
     /// What can hurt, said before the act.
     pub caution: Option<Line>,
     /// The designer's notes, said before the step.
@@ -284,6 +286,7 @@ fn cut(design: &Design, piece: PieceId) -> u32 {
 pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
     let say = design.words();
     let mut caution = None;
+    let mut with_frame = Line::new();
     let line = match &step.action {
         Action::Cut { .. } => {
             caution = Some(making::fingers(say));
@@ -305,8 +308,8 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
         Action::ScoreAndFold { piece } => score(design, *piece),
         Action::Sort => making::sort(say, step.times, &named_counts(design, &step.checkpoint)),
         Action::Glue { layer, .. } => {
-            let laid = from_roll(design, *layer).sentence(laying::glue(design, layout, *layer));
-            laid.sentence(by_frame(design, layout, *layer))
+            with_frame = by_frame(design, layout, *layer);
+            from_roll(design, *layer).sentence(laying::glue(design, layout, *layer))
         }
         Action::Trim { layer, loose } => {
             caution = Some(making::fingers(say));
@@ -325,6 +328,7 @@ pub fn step(design: &Design, layout: &Layout, step: &Step) -> ToldStep {
     ToldStep {
         number: step.number,
         line,
+        by_frame: with_frame,
         caution,
         notes: step.notes.iter().map(|note| Line::plain(design.notes[*note].text.value.clone())).collect(),
         times: making::times(say, step.times),

@@ -79,11 +79,10 @@ fn what_cannot_be_framed_is_told() {
 fn a_step_speaks_of_its_frame() {
     let say = |asked: &str| {
         let project = sound(&asks(LAYER, asked));
-        let told = project
-            .steps
-            .steps
-            .iter()
-            .map(|step| trimwright::assembly::tell::step(&project.design, &project.layout, step).line.to_plain());
+        let told = project.steps.steps.iter().map(|step| {
+            let told = trimwright::assembly::tell::step(&project.design, &project.layout, step);
+            told.line.sentence(told.by_frame).to_plain()
+        });
         told.collect::<Vec<_>>().join("\n")
     };
     let (with, without) = (say("frames: [tag on mat]\n"), say(""));

@@ -88,7 +88,7 @@ fn cell(project: &Project, index: usize, step: &Step, wanted: Wanted) -> StepCel
         scene: pictures::step(project, index, wanted),
         notes: all_said(&told.notes),
         caution: told.caution.as_ref().map(said),
-        line: said(&told.line),
+        line: said(&told.line.clone().sentence(told.by_frame)),
         ruler: pictures::ruler_of_step(project, index, &measures(project.units(), &told.line), wanted),
         frame: match &step.action {
             Action::Glue { layer, .. } => pictures::placing_frame(project, *layer, wanted),
